@@ -1,0 +1,149 @@
+import { z } from 'zod';
+import { classification } from './classification';
+import { AUXILIARIES, motor } from './motor';
+import { fromZeroTo, group, oneOf, text, told, upTo, yesNo } from './told';
+
+export const FOOTINGS = ['foot', 'face', 'foot-and-face'] as const;
+
+const seat = {
+  shaftHeightMm: upTo(1_000),
+  holesAcrossMm: upTo(2_000),
+  holesAlongMm: upTo(2_000),
+  boltMm: upTo(100),
+  holeToShaftEndMm: upTo(2_000),
+  /** The face the gear or pump offers: "FF165", "182TC", "FT130" ... */
+  face: told(text(40)),
+};
+
+const coupling = {
+  type: oneOf(['coupling', 'close-coupled', 'gear', 'belt']),
+  input: oneOf(['hub', 'quill', 'pump-shaft']),
+  /** Motor rpm over pump rpm. */
+  ratio: upTo(500),
+  efficiencyPct: upTo(100),
+  hub: group({
+    boreMm: upTo(300),
+    keyWidthMm: upTo(100),
+    bushed: yesNo(),
+    reboreToMm: upTo(300),
+    sleeve: yesNo(),
+    replaceable: yesNo(),
+    lengthMm: upTo(600),
+  }),
+  quill: group({ depthMm: upTo(600), bushing: yesNo() }),
+  gapMm: fromZeroTo(500),
+  gapMinMm: fromZeroTo(500),
+  gapMaxMm: fromZeroTo(500),
+  maxTorqueNm: upTo(1_000_000),
+  /** The motor's sheave. */
+  sheave: group({ pitchDiameterMm: upTo(3_000), changeable: yesNo() }),
+  takeUpMm: fromZeroTo(1_000),
+};
+
+const base = {
+  shimLimitMm: fromZeroTo(100),
+  shimsPresentMm: fromZeroTo(100),
+  slotting: yesNo(),
+  transitionBase: yesNo(),
+  maxLengthMm: upTo(10_000),
+  maxMassKg: upTo(50_000),
+  cableEntry: oneOf(['left', 'right', 'top']),
+};
+
+const drive = z.strictObject({
+  ratedA: upTo(5_000),
+  overloadPct: told(z.number().min(100).max(400)),
+  outputVolts: upTo(15_000),
+  baseHertz: upTo(400),
+  minHertz: upTo(400),
+  maxHertz: upTo(400),
+  cableM: fromZeroTo(2_000),
+  filter: yesNo(),
+});
+
+/** Drive-fed: phases, volts and hertz are the drive's input. */
+const supply = {
+  phases: told(z.literal([1, 3])),
+  volts: upTo(15_000),
+  hertz: upTo(400),
+  measuredVolts: upTo(15_000),
+  unbalancePct: fromZeroTo(100),
+  start: oneOf(['direct', 'star-delta', 'part-winding', 'soft', 'drive']),
+  directAllowed: yesNo(),
+  /** Current limit in per cent of full-load amps. */
+  softStartLimitPct: told(z.number().min(100).max(1_000)),
+  overloadMinA: upTo(5_000),
+  overloadMaxA: upTo(5_000),
+  overloadIn: oneOf(['line', 'phase']),
+  contactorA: upTo(5_000),
+  cableA: upTo(5_000),
+  instantaneousTripA: upTo(100_000),
+  capacitorKvar: fromZeroTo(10_000),
+  drive: told(drive),
+};
+
+const load = {
+  kind: oneOf(['constant-torque', 'quadratic']),
+  /** Greatest continuous power at the pump shaft, at `atPumpRpm`. */
+  shaftKw: upTo(15_000),
+  atPumpRpm: upTo(24_000),
+  maxPumpRpm: upTo(24_000),
+  flowTolerancePct: fromZeroTo(100),
+  /** Per cent of the load torque at shaftKw. */
+  breakawayPct: fromZeroTo(1_000),
+  staticHeadPct: fromZeroTo(100),
+};
+
+const surroundings = {
+  ip: motor.shape.ip,
+  washdown: yesNo(),
+  ambientC: motor.shape.ambientC,
+  altitudeM: told(z.number().min(-500).max(6_000)),
+  /** Null is "unclassified, said by a person"; absent is "not known". */
+  classification: classification.nullable().optional(),
+};
+
+/** One installed pump-motor set: how it holds, couples, feeds, loads and surrounds its motor. */
+export const set = z
+  .strictObject({
+    tag: text(60),
+    mounting: z.enum(FOOTINGS),
+    shaftDirection: oneOf(['horizontal', 'down', 'up']),
+    rotation: oneOf(['cw', 'ccw', 'either']),
+    failed: told(motor),
+    seat: group(seat),
+    coupling: group(coupling),
+    base: group(base),
+    supply: group(supply),
+    load: group(load),
+    surroundings: group(surroundings),
+    needs: z
+      .array(z.enum(AUXILIARIES))
+      .max(AUXILIARIES.length)
+      .nullish()
+      .transform((needs) => needs ?? []),
+  })
+  .check((ctx) => {
+    const { supply, coupling } = ctx.value;
+    const refuse = (path: string[], input: unknown, message: string) =>
+      ctx.issues.push({ code: 'custom', path, input, message });
+    if (supply.start === 'drive' && supply.drive === null)
+      refuse(['supply', 'drive'], null, 'must tell the drive when start is "drive"');
+    if (supply.overloadMinA !== null && supply.overloadMaxA !== null && supply.overloadMinA > supply.overloadMaxA)
+      refuse(
+        ['supply', 'overloadMinA'],
+        supply.overloadMinA,
+        `must not be above overloadMaxA (${supply.overloadMaxA})`,
+      );
+    if (supply.drive?.minHertz && supply.drive.maxHertz && supply.drive.minHertz > supply.drive.maxHertz)
+      refuse(
+        ['supply', 'drive', 'minHertz'],
+        supply.drive.minHertz,
+        `must not be above maxHertz (${supply.drive.maxHertz})`,
+      );
+    if (coupling.gapMinMm !== null && coupling.gapMaxMm !== null && coupling.gapMinMm > coupling.gapMaxMm)
+      refuse(['coupling', 'gapMinMm'], coupling.gapMinMm, `must not be above gapMaxMm (${coupling.gapMaxMm})`);
+  });
+
+export type PumpSet = z.output<typeof set>;
+export type PumpSetInput = z.input<typeof set>;

@@ -1,0 +1,27 @@
+import { z } from 'zod';
+
+/** A field that may be untold: absent and null both come out as null, "not known". */
+export const told = <T extends z.ZodType>(schema: T) => schema.nullish().transform((value) => value ?? null);
+
+/** A group of fields: absent and null both come out as the group with every field untold. */
+export const group = <S extends z.core.$ZodShape>(shape: S) => {
+  const object = z.strictObject(shape);
+  return object.nullish().transform((value): z.output<typeof object> => value ?? object.parse({}));
+};
+
+/** A positive, finite quantity of at most `max` in the unit its key names. */
+export const upTo = (max: number) => told(z.number().positive().max(max));
+/** As `upTo`, zero allowed. */
+export const fromZeroTo = (max: number) => told(z.number().nonnegative().max(max));
+export const yesNo = () => told(z.boolean());
+export const oneOf = <const T extends readonly [string, ...string[]]>(values: T) => told(z.enum(values));
+/** Text as stamped: short, one line. */
+export const text = (max = 80) =>
+  z
+    .string()
+    .trim()
+    .min(1)
+    .max(max)
+    .regex(/^[^\p{Cc}]*$/u, 'must be one line of plain text');
+/** A day as YYYY-MM-DD. */
+export const day = () => told(z.iso.date());

@@ -1,0 +1,31 @@
+import path from 'node:path';
+import { defineConfig } from 'vitest/config';
+
+const alias = {
+  '@': import.meta.dirname,
+  'server-only': path.join(import.meta.dirname, 'node_modules/server-only/empty.js'), // it throws outside Next
+};
+// Rooms below the server line: their tests run on a real database.
+const database = ['test/{db,audit,auth,register,seed}/**/*.test.ts'];
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        resolve: { alias },
+        test: { name: 'unit', include: ['test/**/*.test.ts'], exclude: database, environment: 'node' },
+      },
+      {
+        resolve: { alias },
+        test: {
+          name: 'database',
+          include: database,
+          environment: 'node',
+          globalSetup: 'test/db/server.ts',
+          setupFiles: 'test/db/database.ts',
+          testTimeout: 20_000,
+        },
+      },
+    ],
+  },
+});
