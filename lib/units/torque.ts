@@ -1,5 +1,5 @@
 const KW_RPM_PER_NM = 30_000 / Math.PI; // P = T·ω: 9549.3, printed as 9550 in handbooks
-const NM_PER_LBFT = 1.3558179483314004; // exact: 0.3048 m × 4.4482216152605 N
+const NM_PER_LBFT = 1.3558179483314; // exact: 0.3048 m × 4.4482216152605 N
 
 /** Torque in N·m that carries `kw` at `rpm`. */
 export const torqueNmOf = (kw: number, rpm: number): number => (KW_RPM_PER_NM * kw) / rpm;
