@@ -1,0 +1,24 @@
+import { db } from '@/lib/db/client';
+import { auth } from './auth';
+import { type Actor, ROLES, type Role } from './may';
+import { IDLE_HOURS } from './session-limits';
+
+/** Seeing a session costs a write, so it is noted this seldom. */
+const SEEN_EVERY_MS = 5 * 60 * 1000;
+
+/** The person whose session these headers carry; null when nobody is signed in, or no longer. */
+export async function actorOf(headers: Headers): Promise<Actor | null> {
+  const found = await auth.api.getSession({ headers });
+  if (!found) return null;
+  const { session, user } = found;
+  const idleMs = Date.now() - session.lastSeenAt.getTime();
+  if (user.retiredAt || !isRole(user.role) || idleMs > IDLE_HOURS * 3_600_000) {
+    await db.session.deleteMany({ where: { id: session.id } });
+    return null;
+  }
+  if (idleMs > SEEN_EVERY_MS)
+    await db.session.updateMany({ where: { id: session.id }, data: { lastSeenAt: new Date() } });
+  return { userId: user.id, siteId: user.siteId, role: user.role, name: user.name };
+}
+
+const isRole = (role: string): role is Role => (ROLES as readonly string[]).includes(role);

@@ -1,0 +1,160 @@
+import { createHash } from 'node:crypto';
+import { record } from '@/lib/audit/record';
+import { type Actor, must } from '@/lib/auth/may';
+import { db, type Tx } from '@/lib/db/client';
+import { Prisma } from '@/lib/db/generated/client';
+import type { OperatingPoint } from '@/lib/matching/context/operating-point';
+import type { Finding } from '@/lib/matching/finding';
+import type { Problem } from '@/lib/plant/reading';
+import { type LockedMotor, lockSwap } from './lock-swap';
+import { moveStep } from './move-step';
+import type { SwapRequest } from './swap-request';
+import { type Taken, whoWasFirst } from './who-was-first';
+
+/** How the candidate was judged, kept with the swap as it stood. */
+export interface Judgement {
+  verdict: 'straight-swap' | 'swap-with-work' | 'check-first' | 'unsuitable';
+  hours: number | null;
+  findings: readonly Finding[];
+  operatingPoint: OperatingPoint | null;
+}
+
+export type SwapOutcome =
+  | { outcome: 'saved'; swapId: string; isRepeat: boolean }
+  | Taken
+  | { outcome: 'refused'; problems: Problem[] };
+
+/**
+ * Records that one motor took another's place: both move, the swap is kept with its judgement, and the audit is
+ * written, in one transaction. Of two that take the same motor or fill the same set, one is saved and the other told
+ * who was first. `judgement` null: put in without one.
+ */
+export async function recordSwap(
+  actor: Actor,
+  request: SwapRequest,
+  judgement: Judgement | null,
+): Promise<SwapOutcome> {
+  must(actor, 'swap.record');
+  const problem = contradiction(request);
+  if (problem) return { outcome: 'refused', problems: [problem] };
+  return db.$transaction(async (tx) => {
+    const repeated = await carriedOutBefore(tx, actor, request);
+    if (repeated) return repeated;
+    const places = await lockSwap(tx, actor, request);
+    if ('path' in places) return { outcome: 'refused', problems: [places] };
+    const { set, motorIn, motorOut } = places;
+    if (set.motorId !== request.motorOutId) return whoWasFirst(tx, actor, 'set', set.id, request.motorOutId);
+    const isThere =
+      request.fromSetId === null
+        ? motorIn.place === 'on-shelf' || motorIn.place === 'on-order'
+        : motorIn.set_id === request.fromSetId;
+    if (!isThere) return whoWasFirst(tx, actor, 'motor', motorIn.id);
+
+    if (motorOut) await moveOut(tx, actor, motorOut, request);
+    await moveIn(tx, actor, motorIn, request);
+    await noteShims(tx, actor, request);
+    const swapId = await keep(tx, actor, request, judgement, motorIn, motorOut);
+    return { outcome: 'saved', swapId, isRepeat: false };
+  });
+}
+
+function contradiction({ motorInId, motorOutId, outTo, fromSetId, setId }: SwapRequest): Problem | null {
+  if (motorInId === motorOutId) return { path: 'motorInId', value: motorInId, says: 'is the motor that comes out' };
+  if ((motorOutId === null) !== (outTo === null))
+    return { path: 'outTo', value: outTo?.place ?? null, says: 'must say where the motor that came out went' };
+  if (fromSetId === setId) return { path: 'fromSetId', value: fromSetId, says: 'is the set itself' };
+  return null;
+}
+
+async function carriedOutBefore(tx: Tx, { siteId }: Actor, request: SwapRequest): Promise<SwapOutcome | null> {
+  // Two sendings of one request wait for each other here.
+  await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtextextended(${`${siteId} ${request.key}`}, 0))`;
+  const before = await tx.swap.findUnique({
+    where: { siteId_key: { siteId, key: request.key } },
+    select: { id: true, bodySha256: true },
+  });
+  if (!before) return null;
+  if (before.bodySha256 === sumOf(request)) return { outcome: 'saved', swapId: before.id, isRepeat: true };
+  return {
+    outcome: 'refused',
+    problems: [{ path: 'key', value: request.key, says: 'was used before, for a swap that said something else' }],
+  };
+}
+
+async function moveOut(tx: Tx, actor: Actor, motor: LockedMotor, { outTo }: SwapRequest) {
+  if (outTo === null) return;
+  const { place } = outTo;
+  const shelfId = place === 'on-shelf' ? outTo.shelfId : null;
+  await moveStep(tx, actor, motor, {
+    place,
+    setId: null,
+    shelfId,
+    shelvedOn: place === 'on-shelf' ? new Date() : null,
+  });
+}
+
+async function moveIn(tx: Tx, actor: Actor, motor: LockedMotor, { setId, insulationMohm }: SwapRequest) {
+  const tested = insulationMohm === null ? {} : { insulationMohm, testedOn: new Date() };
+  await moveStep(tx, actor, motor, { place: 'in-set', setId, shelfId: null, shelvedOn: null, ...tested });
+}
+
+async function noteShims(tx: Tx, actor: Actor, { setId, shimsPresentMm }: SwapRequest) {
+  if (shimsPresentMm === null) return;
+  const [changed] = await tx.$queryRaw<{ before: number | null }[]>`
+    UPDATE pump_set AS s SET base = s.base || jsonb_build_object('shimsPresentMm', ${shimsPresentMm}::float8)
+    FROM pump_set AS old
+    WHERE s.site_id = ${actor.siteId}::uuid AND s.id = ${setId}::uuid AND old.site_id = s.site_id AND old.id = s.id
+    RETURNING (old.base ->> 'shimsPresentMm')::float8 AS before`;
+  await record(tx, actor, {
+    action: 'set.shim',
+    thing: 'set',
+    thingId: setId,
+    before: { shimsPresentMm: changed ? changed.before : null },
+    after: { shimsPresentMm },
+  });
+}
+
+async function keep(
+  tx: Tx,
+  actor: Actor,
+  request: SwapRequest,
+  judgement: Judgement | null,
+  motorIn: LockedMotor,
+  motorOut: LockedMotor | null,
+) {
+  const { siteId, userId } = actor;
+  const { outTo, shimsPresentMm: _noted, doneAt, ...told } = request;
+  const { id } = await tx.swap.create({
+    data: {
+      ...told,
+      siteId,
+      byId: userId,
+      outTo: outTo?.place ?? null,
+      doneAt,
+      verdict: judgement?.verdict ?? null,
+      hours: judgement?.hours ?? null,
+      findings: json(judgement === null ? [] : judgement.findings),
+      operatingPoint: judgement?.operatingPoint ? json(judgement.operatingPoint) : Prisma.DbNull,
+      bodySha256: sumOf(request),
+    },
+    select: { id: true },
+  });
+  if (motorOut)
+    await tx.fault.updateMany({
+      where: { siteId, setId: request.setId, motorId: motorOut.id, closedAt: null },
+      data: { closedAt: new Date() },
+    });
+  await record(tx, actor, {
+    action: 'swap.record',
+    thing: 'set',
+    thingId: request.setId,
+    before: { motor: motorOut?.plant_number ?? null },
+    after: { motor: motorIn.plant_number, swapId: id, verdict: judgement?.verdict ?? null },
+  });
+  return id;
+}
+
+/** Plain data as the column takes it. */
+const json = (value: object) => JSON.parse(JSON.stringify(value)) as Prisma.InputJsonValue;
+
+const sumOf = (request: SwapRequest) => createHash('sha256').update(JSON.stringify(request)).digest('hex');

@@ -1,0 +1,85 @@
+import type { Prisma } from '@/lib/db/generated/client';
+
+/** A swap as a line of a history. */
+export interface SwapLine {
+  kind: 'swap';
+  swapId: string;
+  at: Date;
+  by: string;
+  setTag: string;
+  motorIn: string;
+  motorOut: string | null;
+  outTo: string | null;
+  fromSetTag: string | null;
+  why: string;
+  verdict: string | null;
+  hours: number | null;
+}
+
+export interface FaultLine {
+  kind: 'fault';
+  faultId: string;
+  at: Date;
+  by: string;
+  setTag: string;
+  motor: string | null;
+  says: string;
+  closedAt: Date | null;
+}
+
+export interface ChangeLine {
+  kind: 'change';
+  at: Date;
+  by: string | null;
+  action: string;
+  before: unknown;
+  after: unknown;
+}
+
+export type HistoryLine = SwapLine | FaultLine | ChangeLine;
+
+export const SWAP_LINE = {
+  by: { select: { name: true } },
+  set: { select: { tag: true } },
+  fromSet: { select: { tag: true } },
+  motorIn: { select: { plantNumber: true } },
+  motorOut: { select: { plantNumber: true } },
+} as const satisfies Prisma.SwapInclude;
+
+export function swapLineOf(row: Prisma.SwapGetPayload<{ include: typeof SWAP_LINE }>): SwapLine {
+  const { id, at, by, set, fromSet, motorIn, motorOut, outTo, why, verdict, hours } = row;
+  return {
+    kind: 'swap',
+    swapId: id,
+    at,
+    by: by.name,
+    setTag: set.tag,
+    fromSetTag: fromSet?.tag ?? null,
+    motorIn: motorIn.plantNumber,
+    motorOut: motorOut?.plantNumber ?? null,
+    outTo,
+    why,
+    verdict,
+    hours,
+  };
+}
+
+export const FAULT_LINE = {
+  by: { select: { name: true } },
+  set: { select: { tag: true } },
+  motor: { select: { plantNumber: true } },
+} as const satisfies Prisma.FaultInclude;
+
+export function faultLineOf(row: Prisma.FaultGetPayload<{ include: typeof FAULT_LINE }>): FaultLine {
+  const { id, at, by, set, motor, says, closedAt } = row;
+  return {
+    kind: 'fault',
+    faultId: id,
+    at,
+    by: by.name,
+    setTag: set.tag,
+    motor: motor?.plantNumber ?? null,
+    says,
+    closedAt,
+  };
+}

@@ -1,0 +1,38 @@
+import type { Prisma } from '@/lib/db/generated/client';
+
+export const PLACES = ['in-set', 'on-shelf', 'at-repair', 'on-order', 'scrapped'] as const;
+export type Place = (typeof PLACES)[number];
+
+/** Where a motor is. `store` and `shelf` are told on a shelf, `setTag` in a set. */
+export interface Whereabouts {
+  motorId: string;
+  plantNumber: string;
+  place: Place;
+  setTag: string | null;
+  store: string | null;
+  shelf: string | null;
+}
+
+export const WHEREABOUTS_ROW = {
+  set: { select: { tag: true } },
+  shelf: { select: { name: true, store: { select: { name: true } } } },
+} as const satisfies Prisma.MotorInclude;
+
+type Row = Prisma.MotorGetPayload<{ include: typeof WHEREABOUTS_ROW }>;
+
+export function whereaboutsOf({ id, plantNumber, place, set, shelf }: Row): Whereabouts {
+  return {
+    motorId: id,
+    plantNumber,
+    place: known(place),
+    setTag: set === null ? null : set.tag,
+    store: shelf === null ? null : shelf.store.name,
+    shelf: shelf === null ? null : shelf.name,
+  };
+}
+
+export function known(place: string): Place {
+  const found = PLACES.find((each) => each === place);
+  if (!found) throw new Error(`The database told an unknown place: ${place}`);
+  return found;
+}
