@@ -1,0 +1,13 @@
+import type { ReactNode } from 'react';
+
+/** A desk table that may be wider than its page: it scrolls by itself. Rows are plain tr, td.num, td.id, tr.act. */
+export function DataTable({ name, matrix, children }: { name: string; matrix?: true; children: ReactNode }) {
+  return (
+    <section className="tablewrap" aria-label={name}>
+      <table className={matrix ? 'grid-table matrix' : 'grid-table'}>
+        <caption className="vh">{name}</caption>
+        {children}
+      </table>
+    </section>
+  );
+}
