@@ -1,9 +1,13 @@
 import type { Motor } from '@/lib/plant/motor';
 import type { PumpSet } from '@/lib/plant/set';
+import { kwOfTorque } from '@/lib/units/torque';
+import { type DrivenLoad, drivenLoadOf, failedRowOf } from './driven-load';
+import { hertzFor, isTrusted, type MotorLine, motorLineOf, rpmAtPower, rpmUnderLoad, torqueAt } from './motor-line';
+import { operatingAmps } from './operating-amps';
 import type { RatingRow } from './rating-row';
 
-/** Where the candidate would run. Any figure that cannot be told is null; `why` says why the point was not solved. */
-export interface OperatingPoint {
+/** Where the motor runs: speeds, and what it carries there. Any figure that cannot be told is null. */
+export interface Running {
   motorRpm: number | null;
   pumpRpm: number | null;
   pumpKw: number | null;
@@ -13,10 +17,168 @@ export interface OperatingPoint {
   /** Load torque at the motor over its rated torque. */
   torquePct: number | null;
   amps: number | null;
-  flowChangePct: number | null;
-  why: string | null;
 }
 
-export function operatingPointOf(_set: PumpSet, _candidate: Motor, _row: RatingRow): OperatingPoint {
-  throw new Error('not yet written');
+/**
+ * Where the candidate would run with sheaves and drive settings as they are. `why` says why the point was not solved.
+ * `restored` is where it would run once the speed is put right.
+ */
+export interface OperatingPoint extends Running {
+  flowChangePct: number | null;
+  why: string | null;
+  /** On a drive: the frequency the set runs at. Null on the mains. */
+  hertz: number | null;
+  /** What the figures take from the failed motor or for granted; null when nothing. */
+  assumes: string | null;
+  restored: Restored | null;
 }
+
+/** After a new sheave, or a new frequency in the drive, has brought the pump back to its speed. */
+export interface Restored extends Running {
+  by: 'sheave' | 'drive';
+  /** The frequency to set; null for a sheave. */
+  hertz: number | null;
+  /** The new sheave's pitch diameter over the old one's; 1 on a drive. */
+  sheaveScale: number;
+}
+
+/** A set that states no tolerance is judged like for like within this: common practice, no source. */
+export const LIKE_FOR_LIKE_FLOW_PCT = 5;
+/** A plate's slip may be out by this share of it: NEMA MG 1 12.46 (read in one text), IEC 60034-1 Table 20 (from memory). */
+const SLIP_TOLERANCE = 0.2;
+
+export function operatingPointOf(set: PumpSet, candidate: Motor, row: RatingRow): OperatingPoint {
+  const load = drivenLoadOf(set);
+  const isDriveFed = set.supply.start === 'drive';
+  const line = motorLineOf(candidate, row);
+  const { exponent, motorRpm: askedRpm } = load;
+  if (line === null || exponent === null || askedRpm === null || load.losslessNm === null)
+    return unsolved(whyNot(row, load));
+
+  // A gear's losses move the speed by a few per cent of the slip: without them the speed stands, the power does not.
+  const torqueNm = load.torqueNm ?? load.losslessNm;
+  const hertz = isDriveFed ? hertzSet(set, line, askedRpm, torqueNm) : null;
+  if (isDriveFed && hertz === null) return unsolved('No frequency gives the speed asked with this load.');
+  const rpm = rpmUnderLoad(line, hertz, torqueNm, askedRpm, exponent);
+  if (!isTrusted(line, hertz, torqueAt(torqueNm, rpm, askedRpm, exponent))) return unsolved(OVERLOADED);
+
+  const change = rpm / askedRpm - 1;
+  const lossy = load.torqueNm === null ? null : torqueAt(load.torqueNm, rpm, askedRpm, exponent);
+  const pumpRpm = load.pumpRpm === null ? null : load.pumpRpm * (1 + change);
+  const pumpKw = load.shaftKw === null ? null : load.shaftKw * (1 + change) ** (exponent + 1);
+  const point: OperatingPoint = {
+    ...running(row, line, hertz, rpm, lossy),
+    pumpRpm,
+    pumpKw,
+    flowChangePct: change * 100,
+    why: null,
+    hertz,
+    assumes: load.assumes,
+    restored: null,
+  };
+  if (Math.abs(change) * 100 > flowTolerancePct(set, row) || isTooFast(set, pumpRpm))
+    point.restored = restoredOf(set, row, line, load, torqueNm);
+  return point;
+}
+
+/** Why there is no point beyond the straight part of the torque curve. */
+export const OVERLOADED = 'The load is over 1.25 times the rated torque: the speed there cannot be told.';
+
+/** How far the flow may change: as stated, but never finer than a plate tells its speed. */
+export function flowTolerancePct(set: PumpSet, row: RatingRow): number {
+  const stated = set.load.flowTolerancePct ?? LIKE_FOR_LIKE_FLOW_PCT;
+  return Math.max(stated, plateTolerancePct(row));
+}
+
+/** What the plate leaves open of the speed, in per cent of it; 0 when the slip is unknown. */
+export function plateTolerancePct({ slipRpm, rpm }: RatingRow): number {
+  return slipRpm === null || rpm === null ? 0 : (100 * SLIP_TOLERANCE * slipRpm) / rpm;
+}
+
+const failedPoints = new WeakMap<PumpSet, OperatingPoint>();
+
+/** Where the failed motor ran; null when there is no plate. */
+export function failedPointOf(set: PumpSet): OperatingPoint | null {
+  const row = failedRowOf(set);
+  if (set.failed === null || row === null) return null;
+  const known = failedPoints.get(set);
+  if (known !== undefined) return known;
+  const point = operatingPointOf(set, set.failed, row);
+  failedPoints.set(set, point);
+  return point;
+}
+
+const isTooFast = ({ load }: PumpSet, pumpRpm: number | null): boolean =>
+  pumpRpm !== null && load.maxPumpRpm !== null && pumpRpm > load.maxPumpRpm;
+
+/** The frequency the failed motor made the asked speed at (the setting stays), else the candidate's own for it. */
+function hertzSet(set: PumpSet, line: MotorLine, askedRpm: number, torqueNm: number): number | null {
+  const failedRow = failedRowOf(set);
+  const failedLine = set.failed === null || failedRow === null ? null : motorLineOf(set.failed, failedRow);
+  const hertz = hertzFor(failedLine ?? line, askedRpm, torqueNm);
+  if (hertz === null) return null;
+  const { minHertz = null, maxHertz = null } = set.supply.drive ?? {};
+  if (maxHertz !== null && hertz > maxHertz) return maxHertz;
+  return minHertz !== null && hertz < minHertz ? minHertz : hertz;
+}
+
+function restoredOf(
+  set: PumpSet,
+  row: RatingRow,
+  line: MotorLine,
+  load: DrivenLoad,
+  torqueNm: number,
+): Restored | null {
+  if (load.motorRpm === null) return null;
+  const pump = { pumpRpm: load.pumpRpm, pumpKw: load.shaftKw };
+  if (set.supply.start === 'drive') {
+    const hertz = hertzFor(line, load.motorRpm, torqueNm);
+    if (hertz === null || !isTrusted(line, hertz, torqueNm)) return null;
+    return { ...running(row, line, hertz, load.motorRpm, load.torqueNm), ...pump, by: 'drive', hertz, sheaveScale: 1 };
+  }
+  if (set.coupling.type !== 'belt' || set.coupling.sheave.changeable === false) return null;
+  const rpm = rpmAtPower(line, torqueNm * load.motorRpm);
+  if (rpm === null) return null;
+  const scale = load.motorRpm / rpm;
+  const lossy = load.torqueNm === null ? null : load.torqueNm * scale;
+  return { ...running(row, line, null, rpm, lossy), ...pump, by: 'sheave', hertz: null, sheaveScale: scale };
+}
+
+function running(row: RatingRow, line: MotorLine, hertz: number | null, rpm: number, torqueNm: number | null): Running {
+  const motorKw = torqueNm === null ? null : kwOfTorque(torqueNm, rpm);
+  return {
+    motorRpm: rpm,
+    pumpRpm: null,
+    pumpKw: null,
+    motorKw,
+    loadPct: motorKw === null || row.kw === null ? null : (100 * motorKw) / row.kw,
+    torquePct: torqueNm === null ? null : (100 * torqueNm) / line.ratedNm,
+    amps: motorKw === null ? null : operatingAmps(row, motorKw, hertz),
+  };
+}
+
+function whyNot(row: RatingRow, load: DrivenLoad): string {
+  if (row.kind === 'none') return 'No rating of this motor serves the supply.';
+  if (load.exponent === null) return 'The kind of load is not told.';
+  if (load.motorRpm === null) return 'The speed asked of the motor is not told.';
+  if (load.shaftKw === null) return 'Shaft power is not told.';
+  if (row.synchronousRpm === null) return 'Neither poles nor speed of this motor are known.';
+  if (row.slipRpm === null) return 'The plate does not tell the slip.';
+  if (row.phi === null) return 'The voltage at the motor is not known.';
+  return 'The rated power is not known.';
+}
+
+const unsolved = (why: string): OperatingPoint => ({
+  motorRpm: null,
+  pumpRpm: null,
+  pumpKw: null,
+  motorKw: null,
+  loadPct: null,
+  torquePct: null,
+  amps: null,
+  flowChangePct: null,
+  why,
+  hertz: null,
+  assumes: null,
+  restored: null,
+});
