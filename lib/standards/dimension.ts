@@ -2,7 +2,8 @@
 export type Status = 'published-2' | 'published' | 'memory';
 
 /**
- * One length in mm. `plus` and `minus` are the allowed deviations, both as magnitudes; null where no tolerance is set.
+ * One length in mm. It may lie from value − minus to value + plus; null where no tolerance is set. `minus` is negative
+ * where even the lower limit lies above nominal (ISO k6, m6).
  * `alternatives` are further values the same motor also offers (a second hole pattern).
  * Origin `measured` comes from a person's tape, `standard` from the frame, `unknown` has a null value.
  */

@@ -1,0 +1,104 @@
+import type { Problem, Reading } from '@/lib/plant/reading';
+import type { FrameDimensions } from './dimension';
+import { unknownDimensions } from './dimension-of';
+import { type FrameSystem, type FrameText, frameName } from './frame-name';
+import { iecDimensions } from './iec-dimensions';
+import { iecFlange } from './iec-face';
+import { type Mounting, mountingCode } from './mounting-code';
+import { nemaDimensions } from './nema-dimensions';
+
+export interface FrameOptions {
+  /** IM code, NEMA assembly or plain words. */
+  mounting?: string | null;
+  poles?: number | null;
+  /** Decides where one text is a frame of both systems ("56", "225"). */
+  system?: FrameSystem | null;
+}
+
+/** Reads a frame and its options, with every problem at once; nothing is guessed. */
+export function readFrame(frame: string, options: FrameOptions = {}): Reading<FrameDimensions> {
+  const { read, held, problems } = readBoth(frame, options);
+  const { poles = null } = options;
+  if (poles !== null && (!Number.isInteger(poles) || poles < 2 || poles % 2 === 1))
+    problems.push({ path: 'poles', value: String(poles), says: 'must be an even number from 2 up' });
+  if (!read.ok) return { ok: false, problems };
+  const text = read.value;
+  if (text.mounting && held && !agree(text.mounting, held))
+    problems.push({ path: 'mounting', value: held.name, says: `is not what the frame says: ${text.mounting.name}` });
+  if (text.poles !== null && poles !== null && text.poles !== poles)
+    problems.push({ path: 'poles', value: String(poles), says: `is not what the frame says: ${text.poles} poles` });
+  const { name } = text;
+  const mounting = held ?? text.mounting;
+  if (name.system === 'IEC' && name.flange !== null && mounting !== null && !takes(mounting, name.flange))
+    problems.push({ path: 'mounting', value: mounting.name, says: `does not go with flange ${name.flange}` });
+  if (name.system === null && mounting !== null)
+    problems.push({
+      path: 'mounting',
+      value: mounting.name,
+      says: `has no frame to hold: ${name.frame} is a flange alone`,
+    });
+  if (problems.length > 0) return { ok: false, problems };
+  return { ok: true, value: resolve(text, mounting, text.poles ?? poles) };
+}
+
+/**
+ * The mounting of a frame for a caller with any text: what is not understood, or contradicts itself, is unknown.
+ * `readFrame` says why.
+ */
+export function dimensionsOf(frame: string | null, options: FrameOptions = {}): FrameDimensions {
+  if (frame === null) return nothingKnown('');
+  const { read, held } = readBoth(frame, options);
+  if (!read.ok) return nothingKnown(frame.trim());
+  const text = read.value;
+  const poles = options.poles ?? null;
+  const isAgreed = held === null || text.mounting === null || agree(text.mounting, held);
+  return resolve(
+    text,
+    isAgreed ? (held ?? text.mounting) : null,
+    text.poles === null || poles === null || text.poles === poles ? (text.poles ?? poles) : null,
+  );
+}
+
+function readBoth(frame: string, { mounting = null, system = null }: FrameOptions) {
+  const problems: Problem[] = [];
+  let held: Mounting | null = null;
+  if (mounting !== null && mounting.trim() !== '') {
+    const code = mountingCode(mounting);
+    if (code.ok) held = code.value;
+    else problems.push(...code.problems);
+  }
+  // An IM code is evidence of an IEC frame only where the text alone could be either.
+  const first = frameName(frame, { system });
+  const read =
+    !first.ok && system === null && held?.isIec ? orFirst(first, frameName(frame, { system: 'IEC' })) : first;
+  if (!read.ok) problems.unshift(...read.problems);
+  return { read, held, problems };
+}
+
+const orFirst = (first: Reading<FrameText>, second: Reading<FrameText>): Reading<FrameText> =>
+  second.ok ? second : first;
+
+const agree = (a: Mounting, b: Mounting): boolean =>
+  (a.feet === null || b.feet === null || a.feet === b.feet) &&
+  (a.face === null || b.face === null || a.face === b.face);
+
+const takes = (mounting: Mounting, flange: string): boolean =>
+  mounting.face === null ? mounting.hasFace !== false : flange.startsWith(mounting.face);
+
+function resolve({ name }: FrameText, mounting: Mounting | null, poles: number | null): FrameDimensions {
+  if (name.system === 'NEMA') return nemaDimensions(name, mounting);
+  if (name.system === 'IEC') return iecDimensions(name, mounting, poles);
+  return { ...nothingKnown(name.frame), face: iecFlange(name.frame), system: 'IEC' };
+}
+
+function nothingKnown(frame: string): FrameDimensions {
+  return {
+    frame,
+    system: null,
+    dimensions: unknownDimensions(),
+    face: null,
+    holding: { feet: null, face: null, shaft: null, positions: [] },
+    shaft: 'plain',
+    shaftFit: null,
+  };
+}
