@@ -1,0 +1,131 @@
+import type { Motor } from '@/lib/plant/motor';
+import type { PumpSet } from '@/lib/plant/set';
+import { fullLoadCurrent as tableCurrent } from '@/lib/standards/full-load-current';
+import { figure } from '@/lib/units/figure';
+import type { Context } from '../../context';
+import { block, type Compared, type Finding, needsWork, ok, toJudge, toRead } from '../../finding';
+import { joined } from '../../joined';
+
+/**
+ * Do overload, contactor, cable and drive carry the plate's full-load amps? In A in the line. Not asked when the set
+ * states none of them.
+ */
+export function fullLoadCurrent(set: PumpSet, candidate: Motor, context: Context): Finding | null {
+  const { overloadMinA, overloadMaxA, contactorA, cableA, start, drive } = set.supply;
+  const ratedA = start === 'drive' ? (drive?.ratedA ?? null) : null;
+  const need = ratedA ?? overloadMaxA ?? overloadMinA ?? contactorA ?? cableA;
+  if (need === null) return null;
+
+  const have = context.row.amps;
+  const compared: Compared = { criterion: 'full-load-current', have, need, unit: 'A', cite: CITE };
+  if (have === null) return unknown(candidate, context, compared);
+  let found: Finding | null = null;
+  if (overloadMinA !== null || overloadMaxA !== null) found = ofOverload(set, have, context, compared);
+  if (contactorA !== null) found = joined(found, ofContactor(set, have, contactorA, compared));
+  if (cableA !== null) found = joined(found, ofCable(have, cableA, compared));
+  if (ratedA !== null) found = joined(found, ofDrive(have, context.point.amps, ratedA, compared));
+  return found ?? ok(compared, `${figure(have)} A is within what the set states.`);
+}
+
+const CITE = 'NEC 430.6(A): overload by the plate (read in two texts)';
+const CABLE_CITE = 'NEC 430.22: 125 % of full-load current (from memory)';
+const COMMON = 'common practice, no source';
+/** 1/√3, rounded as the trade does: the share of the line amps in each leg of a delta. */
+const PHASE_SHARE = 0.58;
+const CABLE_MARGIN = 1.25;
+const DRIVE_MARGIN = 0.9;
+
+function unknown(candidate: Motor, { row }: Context, compared: Compared): Finding {
+  const says =
+    row.kind === 'none' ? 'Which row of the plate holds here is unknown, and so its amps.' : 'Plate amps unknown.';
+  const volts = row.plate?.volts ?? null;
+  const kw = row.plate?.kw ?? null;
+  const table = volts === null || kw === null ? null : tableCurrent(candidate.phases ?? 3, kw, volts);
+  const about =
+    table === null ? '' : ` A table for sizing circuits prints ${figure(table.amps)} A, never a plate: ${table.cite}.`;
+  return toRead(compared, `${says}${about}`, 'Read the amps at this voltage on the plate', 2);
+}
+
+type Dial = 'inside' | 'outside' | 'unknown';
+
+function dialAt(amps: number, { supply }: PumpSet): Dial {
+  const { overloadMinA: min, overloadMaxA: max } = supply;
+  if ((max !== null && amps > max) || (min !== null && amps < min)) return 'outside';
+  return min === null || max === null ? 'unknown' : 'inside';
+}
+
+function ofOverload(set: PumpSet, lineA: number, { settings }: Context, compared: Compared): Finding {
+  const { overloadIn, start } = set.supply;
+  const isStarDelta = start === 'star-delta';
+  const phaseA = lineA * PHASE_SHARE;
+  const inLine = dialAt(lineA, set);
+  if (!isStarDelta || overloadIn === 'line') return ofDial(inLine, lineA, '', settings.hours.overload, compared);
+  const inPhase = dialAt(phaseA, set);
+  if (overloadIn === 'phase') return ofDial(inPhase, phaseA, PHASE, settings.hours.overload, compared);
+  if (inLine === inPhase && inLine === 'outside')
+    return ofDial(
+      inLine,
+      lineA,
+      ` in the line, or ${figure(phaseA)} A in the delta`,
+      settings.hours.overload,
+      compared,
+    );
+  return toRead(
+    compared,
+    `Set the overload to ${figure(lineA)} A if it is in the line, to ${figure(phaseA)} A if it is in the delta: which is unknown.`,
+    'Look in the starter whether the overload is in the line or in the delta',
+    10,
+  );
+}
+
+const PHASE = ' in the delta (0.58 of the plate amps)';
+
+function ofDial(dial: Dial, amps: number, where: string, hours: number, compared: Compared): Finding {
+  const setting = `${figure(amps)} A${where}`;
+  if (dial === 'inside') return ok(compared, `Set the overload to ${setting}: inside its dial.`);
+  if (dial === 'unknown')
+    return toRead(
+      compared,
+      `Set the overload to ${setting}: one end of its dial is unknown.`,
+      'Read both ends of the overload dial',
+      5,
+    );
+  return needsWork(compared, `The overload dial does not reach ${setting}.`, {
+    id: 'overload',
+    what: `Fit an overload that takes ${setting} and set it so`,
+    hours,
+  });
+}
+
+function ofContactor(set: PumpSet, have: number, contactorA: number, compared: Compared): Finding | null {
+  if (have <= contactorA) return null;
+  const about = { ...compared, need: contactorA, cite: COMMON };
+  // In a star-delta starter the line and delta contactors stand in the legs and carry 0.58 of the line amps.
+  if (set.supply.start === 'star-delta' && have * PHASE_SHARE <= contactorA)
+    return toJudge(
+      about,
+      `${figure(have)} A is above the contactor's ${figure(contactorA)} A unless it stands in the delta.`,
+    );
+  return block(about, `${figure(have)} A is above the contactor's ${figure(contactorA)} A.`);
+}
+
+function ofCable(have: number, cableA: number, compared: Compared): Finding | null {
+  const asked = have * CABLE_MARGIN;
+  if (asked <= cableA) return null;
+  return toJudge(
+    { ...compared, need: cableA, cite: CABLE_CITE },
+    `The cable should carry 1.25 × ${figure(have)} A = ${figure(asked)} A; it carries ${figure(cableA)} A.`,
+  );
+}
+
+function ofDrive(have: number, runningA: number | null, ratedA: number, compared: Compared): Finding {
+  const about = { ...compared, need: ratedA, cite: COMMON };
+  if (runningA !== null && runningA > ratedA)
+    return block(about, `It would run at ${figure(runningA)} A, above the drive's ${figure(ratedA)} A.`);
+  if (have <= ratedA) return ok(about, `${figure(have)} A is within the drive's ${figure(ratedA)} A.`);
+  const above = `The plate's ${figure(have)} A are above the drive's ${figure(ratedA)} A`;
+  if (runningA === null) return toJudge(about, `${above}, and what it would run at is unknown.`);
+  return runningA <= ratedA * DRIVE_MARGIN
+    ? toJudge(about, `${above}; it would run at ${figure(runningA)} A: set the drive's current limit to its rating.`)
+    : toJudge(about, `${above}, and it would run at ${figure(runningA)} A, with little to spare.`);
+}

@@ -1,0 +1,75 @@
+import type { Motor } from '@/lib/plant/motor';
+import type { PumpSet } from '@/lib/plant/set';
+import { currentOfCodeLetter, currentOfDesign, type LockedRotorCurrent } from '@/lib/standards/locked-rotor-current';
+import { figure } from '@/lib/units/figure';
+import type { Context } from '../context';
+import { failedRowOf } from '../context/driven-load';
+import type { RatingRow } from '../context/rating-row';
+import { type Compared, type Finding, toJudge, toRead } from '../finding';
+
+/**
+ * Does the inrush stay under the instantaneous trip? Null: it does, or starter and drive hold it down, or it is no more
+ * than the failed motor's, which this trip carried.
+ */
+export function inrush(
+  set: PumpSet,
+  candidate: Motor,
+  { row }: Context,
+  tripA: number,
+  compared: Compared,
+): Finding | null {
+  const { start } = set.supply;
+  if (start === 'drive' || start === 'soft') return null;
+  const about: Compared = { ...compared, need: tripA, have: null, unit: 'A' };
+  const current = lockedRotorCurrent(candidate, row);
+  if (current === null)
+    return toRead(
+      about,
+      `Inrush unknown; the trip acts at ${figure(tripA)} A.`,
+      'Read code letter, design letter and amps on the plate',
+      2,
+    );
+  const amps = current.amps * SHARE_OF_DIRECT[start ?? 'direct'];
+  if (amps <= tripA) return null;
+  const failedRow = failedRowOf(set);
+  const was = set.failed === null || failedRow === null ? null : lockedRotorCurrent(set.failed, failedRow);
+  if (was !== null && was.cite === current.cite && current.amps <= was.amps) return null;
+  return toJudge(
+    { ...about, have: Math.round(amps), cite: current.cite },
+    `Inrush can reach ${figure(amps, 0)} A; the trip acts at ${figure(tripA, 0)} A.`,
+  );
+}
+
+/** Line current at standstill over that of a direct start: from memory. */
+const SHARE_OF_DIRECT = { direct: 1, 'star-delta': 1 / 3, 'part-winding': 0.65 } as const;
+
+/** The high end of locked-rotor amps over plate amps of IEC motors: common practice, no source. */
+const IEC_UP_TO = 9;
+const IEC_CITE = 'locked-rotor up to 9 × plate amps: common practice, no source';
+
+/** The most this motor may take: by its code letter, its design, or what is usual for IEC motors; null unknown. */
+function lockedRotorCurrent(
+  { codeLetter, design }: Motor,
+  { kind, plate, volts, amps }: RatingRow,
+): LockedRotorCurrent | null {
+  if (plate === null) return null;
+  const ratedVolts = plate.volts ?? plate.voltsMax ?? plate.voltsMin;
+  // A code letter holds only at the plate's own frequency.
+  if (codeLetter !== null && kind === 'plated' && plate.kw !== null && volts !== null)
+    return currentOfCodeLetter(codeLetter, plate.kw, volts);
+  if (design === null) return null;
+  if (
+    design === 'N' ||
+    design === 'NE' ||
+    design === 'NY' ||
+    design === 'NEY' ||
+    design === 'H' ||
+    design === 'HE' ||
+    design === 'HY' ||
+    design === 'HEY'
+  )
+    return amps === null ? null : { amps: amps * IEC_UP_TO, cite: IEC_CITE };
+  if (kind !== 'plated' || plate.kw === null || ratedVolts === null || plate.hertz === null || plate.hertz < 59)
+    return null;
+  return currentOfDesign(design, plate.kw, ratedVolts);
+}
