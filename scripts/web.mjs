@@ -1,0 +1,71 @@
+// Next behind our own HTTP server: Next would believe the client's own word on its address.
+import http from 'node:http';
+import { setTimeout as pause } from 'node:timers/promises';
+import { clientAddress } from './client-address.mjs';
+
+/** Ports tried after the one asked for. */
+const TRIES = 50;
+/** Longest wait at the end for what is being answered. */
+const LAST_ANSWERS_MS = 5_000;
+
+let server = null;
+
+/** Serves the app at PORT, or at the next free port, and resolves to its address. */
+export async function listen({ dev, root }) {
+  const hostname = process.env.HOST ?? '127.0.0.1';
+  const asked = portAsked();
+  const { default: next } = await import('next');
+  const app = next({ dev, dir: root, hostname, port: asked });
+  await app.prepare();
+  const handle = app.getRequestHandler();
+  const upgrade = app.getUpgradeHandler();
+  server = http.createServer((request, response) => {
+    // Nobody but us may say who the client is.
+    request.headers['x-client-address'] = clientAddress(
+      request.socket.remoteAddress,
+      request.headers['x-forwarded-for'],
+    );
+    handle(request, response);
+  });
+  server.on('upgrade', (request, socket, head) => upgrade(request, socket, head));
+  // A client that dawdles does not keep a connection.
+  server.headersTimeout = 15_000;
+  server.requestTimeout = 60_000;
+  const port = await bind(asked, hostname);
+  process.env.PORT = String(port); // sign-in reads it when the first request loads it
+  return process.env.BEDPLATE_URL ?? `http://localhost:${port}`;
+}
+
+export async function stopListening() {
+  if (server === null) return;
+  const closed = new Promise((resolve) => server.close(resolve));
+  server.closeIdleConnections();
+  await Promise.race([closed, pause(LAST_ANSWERS_MS)]);
+  server.closeAllConnections();
+}
+
+function portAsked() {
+  const port = Number(process.env.PORT ?? 3000);
+  if (!Number.isInteger(port) || port < 1 || port > 65_535)
+    throw new Error(`PORT must be a whole number from 1 to 65535, not "${process.env.PORT}".`);
+  return port;
+}
+
+async function bind(asked, hostname) {
+  for (let port = asked; port < asked + TRIES && port <= 65_535; port += 1) {
+    const error = await new Promise((resolve) => {
+      const failed = (problem) => resolve(problem);
+      server.once('error', failed);
+      server.listen(port, hostname, () => {
+        server.off('error', failed);
+        resolve(null);
+      });
+    });
+    if (error === null) return port;
+    if (error.code === 'EACCES')
+      throw new Error(`Port ${port} may not be used by this user: set PORT to one above 1023.`);
+    if (error.code !== 'EADDRINUSE') throw error;
+    console.log(`Port ${port} is taken: trying ${port + 1}.`);
+  }
+  throw new Error(`Ports ${asked} to ${asked + TRIES - 1} are all taken: set PORT to another.`);
+}
