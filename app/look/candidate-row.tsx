@@ -29,11 +29,14 @@ export interface CandidateRowProps {
   why: ReactNode | null;
 }
 
+/** A name this long takes the row for itself. */
+const LONG = 14;
+
 /** One row of the ranked list; the order is the rank. At most two deciding findings are shown. */
 export function CandidateRow({ href, name, verdict, hours, frame, reasons, where, facts, why }: CandidateRowProps) {
   return (
     <li>
-      <div className="cand">
+      <div className={name.length > LONG ? 'cand long' : 'cand'}>
         <Mark verdict={verdict} />
         <h3 className="no">
           <Link href={href}>

@@ -6,6 +6,8 @@ export interface FigureTexts {
   need: string;
   difference: string;
   unit: string | null;
+  /** The unit stands with the difference; without one there is none to show. */
+  hasUnit: boolean;
   /** A value too long for its column: the three stand in a line of their own. */
   isLong: boolean;
 }
@@ -16,12 +18,14 @@ const COLUMN_LETTERS = 8;
 export function figuresOfFinding({ have, need, difference, unit }: Finding): FigureTexts {
   const numbers = [have, need].filter((value) => typeof value === 'number');
   const digits = Math.max(0, ...numbers.map(decimalsOf));
-  const [haveText, needText] = [textOf(have, '?', digits), textOf(need, '–', digits)];
+  const beside = difference === null ? unit : null;
+  const [haveText, needText] = [textOf(have, '?', digits, beside), textOf(need, '–', digits, beside)];
   return {
     have: haveText,
     need: needText,
     difference: differenceText(have, need, difference, digits),
-    unit: numbers.length > 0 ? unit : null,
+    unit,
+    hasUnit: difference !== null && Math.abs(difference) >= 1e-9 && unit !== null,
     isLong: Math.max(haveText.length, needText.length) > COLUMN_LETTERS,
   };
 }
@@ -39,10 +43,12 @@ function rounded(value: number, digits: number): number {
   return (Math.sign(value) * Math.round(Math.abs(value) * scale + 1e-6)) / scale;
 }
 
-function textOf(value: Finding['have'], missing: string, digits: number): string {
+/** A figure with nothing to differ from carries its unit itself. */
+function textOf(value: Finding['have'], missing: string, digits: number, unit: string | null): string {
   if (value === null) return missing;
   if (typeof value === 'string') return value;
-  return rounded(value, digits).toFixed(digits).replace('-', '−');
+  const text = rounded(value, digits).toFixed(digits).replace('-', '−');
+  return unit === null ? text : `${text} ${unit}`;
 }
 
 function differenceText(have: Finding['have'], need: Finding['need'], difference: number | null, digits: number) {

@@ -128,7 +128,7 @@ function Values({ texts }: { texts: FigureTexts }) {
         <Value text={texts.need} />
       </td>
       <td className="figure difference">
-        {texts.difference} {texts.unit !== null && texts.difference !== 'equal' && <small>{texts.unit}</small>}
+        {texts.difference} {texts.hasUnit && <small>{texts.unit}</small>}
       </td>
     </>
   );
@@ -146,7 +146,7 @@ function LongValues({ texts }: { texts: FigureTexts }) {
         </span>
         {texts.difference !== '' && (
           <span>
-            <span className="label">difference</span> {texts.difference} {texts.unit}
+            <span className="label">difference</span> {texts.difference} {texts.hasUnit && texts.unit}
           </span>
         )}
       </td>

@@ -39,10 +39,12 @@ export function MountDrawing({ incoming, outgoing, facts, only, isBare }: MountD
               <Tag>{outgoing.name}</Tag>, goes out
             </span>
           </span>
-          <span>
-            <i className="act" />
-            where to act
-          </span>
+          {shown.some(isToAct) && (
+            <span>
+              <i className="act" />
+              where to act
+            </span>
+          )}
         </p>
       )}
       {shown.map((view) => (
@@ -51,6 +53,8 @@ export function MountDrawing({ incoming, outgoing, facts, only, isBare }: MountD
     </section>
   );
 }
+
+const isToAct = ({ shapes }: Drawing) => shapes.some(({ role }) => role === 'shim' || role === 'act-line');
 
 function View({ view }: { view: Drawing }) {
   return (
@@ -63,6 +67,7 @@ function View({ view }: { view: Drawing }) {
             <div key={detail.letter}>
               <p className="label">{detail.caption}</p>
               <DetailSvg detail={detail} shapes={view.shapes} />
+              {detail.figures !== null && <p className="label pt-1">{detail.figures}</p>}
             </div>
           ))}
         </div>

@@ -38,4 +38,4 @@ export async function record(tx: Tx, by: By, ...entries: Entry[]): Promise<void>
 }
 
 /** A line break in a value must not look like a second entry. */
-const oneLine = (text: string) => text.replace(/\p{Cc}+/gu, ' ').slice(0, 500);
+const oneLine = (text: string) => text.replace(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' ').slice(0, 500);

@@ -104,6 +104,8 @@ export interface Detail {
   textMm: number;
   dimensions: readonly DimensionLine[];
   labels: readonly Label[];
+  /** Figures that stand under the detail, where they would cross its lines. */
+  figures: string | null;
   sentence: string;
 }
 

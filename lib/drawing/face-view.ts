@@ -1,6 +1,6 @@
 import type { Face } from '@/lib/standards/dimension';
-import { drawnLength, figuresOnLine } from './dimension-line';
-import type { DimensionLine, Drawing, Label, Point, Shape } from './drawing';
+import { drawnLength, figuresOnLine, fitsOnLine } from './dimension-line';
+import type { Box, DimensionLine, Drawing, Label, Point, Shape } from './drawing';
 import { boxOf, frameView } from './frame-view';
 import { lengthText } from './length-text';
 import type { Mount } from './mount';
@@ -15,15 +15,20 @@ export function faceView(candidate: Mount, out: Mount | null, facts: MountFacts)
   const shapes = shapesOf(candidate, out, facts);
   if (shapes.length === 0) return null;
   const content = boxOf(shapes);
-  const frame = frameView(content, { left: 3.6, right: 3.6, top: 3.4, bottom: 3.4 });
+  const frame = frameView(content, { left: 3.6, right: 4.4, top: 4.4, bottom: 0.6 });
   const figures = figuresOf(candidate, out);
+  const upright = heightLine(candidate, out, content, frame.textMm, facts);
+  const overhang = overhangLine(candidate, out, content, frame.textMm, facts);
   return {
     caption: 'Face from the drive end',
     viewBox: frame.viewBox,
     textMm: frame.textMm,
     shapes,
-    dimensions: linesOf(candidate, out, content, frame.textMm, facts),
-    labels: labelsOf(candidate, out, frame.viewBox, frame.textMm, facts),
+    dimensions: overhang === null ? upright : [...upright, overhang.line],
+    labels: [
+      ...labelsOf(candidate, out, frame.viewBox, frame.textMm, facts),
+      ...(overhang === null ? [] : overhang.labels),
+    ],
     details: [],
     notDrawn: figures.filter((figure) => figure.isAsked && drawnLength(figure) === null).map((figure) => figure.name),
     sentence: sentenceOf('Face from the drive end', candidate.name, out === null ? null : out.name, figures, facts),
@@ -180,41 +185,61 @@ function keyOf({ shaftDiameterMm: d, keyWidthMm: key }: Mount): Shape[] {
   return [polygon('in-thin', 'key', rectangle(-key / 2, -d / 2 - key * 0.4, key, key))];
 }
 
-function linesOf(
+function heightLine(
   candidate: Mount,
   out: Mount | null,
-  content: { x: number; y: number; width: number; height: number },
+  content: Box,
   textMm: number,
   facts: MountFacts,
 ): DimensionLine[] {
-  if (facts.together === 'faces' || candidate.feet === false) return [];
   const height = { in: candidate.heightMm, out: out === null ? undefined : out.heightMm };
   const up = drawnLength(height);
-  const lines: DimensionLine[] = [];
-  if (up !== null)
-    lines.push({
+  if (facts.together === 'faces' || candidate.feet === false || up === null) return [];
+  return [
+    {
       name: 'shaft height',
       direction: 'upright',
       from: { x: content.x + 2, y: 0 },
       to: { x: content.x + 2, y: up },
       at: content.x - textMm * 1.5,
       ...figuresOnLine(height, facts.unit),
-    });
-  const over = {
-    in: overFootPlane(candidate),
-    out: out === null || out.face === null ? undefined : overFootPlane(out),
+    },
+  ];
+}
+
+/** From the lowest point of the candidate's face to its foot plane; where that is too short, the figures stand beside it. */
+function overhangLine(
+  candidate: Mount,
+  out: Mount | null,
+  content: Box,
+  textMm: number,
+  facts: MountFacts,
+): { line: DimensionLine; labels: Label[] } | null {
+  const over = overFootPlane(candidate);
+  if (facts.together === 'faces' || candidate.feet === false || over === null || candidate.heightMm === null)
+    return null;
+  const old = out === null || out.face === null ? undefined : overFootPlane(out);
+  const texts = figuresOnLine({ in: over, out: old }, facts.unit);
+  const [from, to] = [candidate.heightMm - over, candidate.heightMm];
+  const at = content.x + content.width + textMm * 1.5;
+  const line: DimensionLine = {
+    name: 'face over the foot plane',
+    direction: 'upright',
+    from: { x: 4, y: from },
+    to: { x: content.x + content.width - 2, y: to },
+    at,
+    ...texts,
   };
-  const edge = candidate.face === null ? null : candidate.face.outsideMm;
-  if (over.in !== null && edge !== null && up !== null)
-    lines.push({
-      name: 'face over the foot plane',
-      direction: 'upright',
-      from: { x: 4, y: edge / 2 },
-      to: { x: content.x + content.width - 2, y: up },
-      at: content.x + content.width + textMm * 1.5,
-      ...figuresOnLine(over, facts.unit),
-    });
-  return lines;
+  if (fitsOnLine(texts, Math.abs(over), textMm)) return { line, labels: [] };
+  const beside = (text: string, tone: 'in' | 'out', row: number): Label => ({
+    text,
+    tone,
+    anchor: 'start',
+    at: { x: at + textMm * 0.5, y: Math.min(from, to) + textMm * (row * 1.15 - 0.1) },
+    leader: [],
+  });
+  const labels = [beside(texts.upper, 'in', 0), ...(texts.lower === null ? [] : [beside(texts.lower, 'out', 1)])];
+  return { line: { ...line, upper: null, lower: null }, labels };
 }
 
 /** How far the lowest point of the face stays above the plane of the feet; negative: it hangs below. */
@@ -222,7 +247,7 @@ function overFootPlane({ heightMm, face }: Mount): number | null {
   return heightMm === null || face === null || face.outsideMm === null ? null : heightMm - face.outsideMm / 2;
 }
 
-/** Candidate above, failed motor below: pitch circle and holes at the right, spigot and outside at the left. */
+/** Spigot and outside at the left, pitch circle and holes at the right; the failed motor's in a row below. */
 function labelsOf(
   candidate: Mount,
   out: Mount | null,
@@ -230,40 +255,40 @@ function labelsOf(
   textMm: number,
   facts: MountFacts,
 ): Label[] {
-  const rows: { face: Face | null; tone: Label['tone']; y: number; isTop: boolean }[] = [
-    { face: candidate.face, tone: 'in', y: box.y + textMm * 1.1, isTop: true },
-  ];
-  const oldTone = facts.act.includes('face') ? 'act' : 'out';
-  if (out !== null) rows.push({ face: out.face, tone: oldTone, y: box.y + box.height - textMm * 0.5, isTop: false });
-  return rows.flatMap(({ face, tone, y, isTop }) => {
-    if (face === null) return [];
-    const left = { x: box.x + textMm * 0.2, y };
-    const right = { x: box.x + box.width - textMm * 0.2, y };
-    const shelf = isTop ? y + textMm * 0.35 : y - textMm * 1.05;
-    const outside = `Ø${lengthText(face.outsideMm, facts.unit)}`;
+  const old = out === null ? null : out.face;
+  const rows = [
+    { face: candidate.face, tone: 'in' as const },
+    { face: old, tone: facts.act.includes('face') ? ('act' as const) : ('out' as const) },
+  ].flatMap(({ face, tone }) => (face === null ? [] : [{ face, tone }]));
+  return rows.flatMap(({ face, tone }, row) => {
+    const y = box.y + textMm * (1.1 + row * 1.25);
+    const shelf = box.y + textMm * (1.5 + (rows.length - 1) * 1.25);
+    const [left, right] = [box.x + textMm * 0.2, box.x + box.width - textMm * 0.2];
+    const outside = half(face.outsideMm);
+    const pitch = half(face.pitchCircleMm);
+    const isLed = row === 0;
     return [
       {
-        text: `${outside}, spigot ${lengthText(face.spigotMm, facts.unit)}`,
-        at: left,
+        text: `Ø${lengthText(face.outsideMm, facts.unit)}, spigot ${lengthText(face.spigotMm, facts.unit)}`,
+        at: { x: left, y },
         anchor: 'start',
         tone,
-        leader: leader(half(face.outsideMm), -1, isTop, { x: left.x + textMm * 4, y: shelf }),
+        leader: isLed ? leader(outside, -1, { x: left + textMm * 3, y: shelf }) : [],
       },
       {
-        text: `${lengthText(face.pitchCircleMm, facts.unit)}, ${holeText(face, facts)}`,
-        at: right,
+        text: `circle ${lengthText(face.pitchCircleMm, facts.unit)}, ${holeText(face, facts)}`,
+        at: { x: right, y },
         anchor: 'end',
         tone,
-        leader: leader(half(face.pitchCircleMm), 1, isTop, { x: right.x - textMm * 4, y: shelf }),
+        leader: isLed ? leader(pitch, 1, { x: right - textMm * 3, y: shelf }) : [],
       },
     ] satisfies Label[];
   });
 }
 
-function leader(radius: number | null, side: 1 | -1, isTop: boolean, end: Point): Point[] {
+function leader(radius: number | null, side: 1 | -1, end: Point): Point[] {
   if (radius === null) return [];
-  const reach = radius * Math.SQRT1_2;
-  return [{ x: side * reach, y: isTop ? -reach : reach }, end];
+  return [{ x: side * radius * Math.SQRT1_2, y: -radius * Math.SQRT1_2 }, end];
 }
 
 function holeText({ holes, hole }: Face, facts: MountFacts): string {

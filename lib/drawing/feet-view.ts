@@ -1,4 +1,4 @@
-import { drawnLength, figuresOnLine, needsDetail } from './dimension-line';
+import { drawnLength, figuresOnLine } from './dimension-line';
 import type { Detail, DimensionLine, Drawing, Label, Point, Shape } from './drawing';
 import { boxOf, frameDetail, frameView, type ViewFrame } from './frame-view';
 import { lengthText } from './length-text';
@@ -29,7 +29,7 @@ export function feetView(
     shapes,
     dimensions: linesOf(figures, content, frame.textMm, facts),
     labels: holeLabels(candidate, out, facts, content, frame.textMm),
-    details: holeDetail(candidate, out, figures, facts, frame, nextLetter),
+    details: holeDetail(candidate, out, facts, frame, nextLetter),
     notDrawn: Object.values(figures)
       .filter((figure) => drawnLength(figure) === null)
       .map((figure) => figure.name),
@@ -89,6 +89,7 @@ function shapesOf(candidate: Mount, out: Mount | null, facts: MountFacts): Shape
           (centre): Shape =>
             circle(facts.act.includes('foot-holes') ? 'act-line' : 'out-edge', centre, holeRadius(out)),
         )),
+    ...boltShapes(out, facts),
     ...patternOf(candidate.acrossMm, candidate.alongMm).flatMap(cross(holeRadius(candidate))),
     ...centre,
   ];
@@ -101,6 +102,14 @@ const circle = (role: 'hole' | 'out-edge' | 'act-line', centre: Point, radiusMm:
   centre,
   radiusMm,
 });
+
+/** The bolts stand where the failed motor's holes were. */
+function boltShapes(out: Mount | null, { boltMm }: MountFacts): Shape[] {
+  if (out === null || boltMm === null) return [];
+  return patternOf(out.acrossMm, out.alongMm).map(
+    (centre): Shape => ({ kind: 'circle', role: 'out', part: 'bolt', centre, radiusMm: boltMm / 2 }),
+  );
+}
 
 /** Nominal: a hole of no known diameter is drawn as its centre, a ring of 1 mm. */
 const holeRadius = (mount: Mount) => (mount.footHoleMm === null ? 0.5 : mount.footHoleMm / 2);
@@ -237,45 +246,33 @@ function holeLabels(
 function holeDetail(
   candidate: Mount,
   out: Mount | null,
-  { across, along }: ReturnType<typeof figuresOf>,
   facts: MountFacts,
   { textMm, unseenMm }: ViewFrame,
   nextLetter: NextLetter,
 ): Detail[] {
-  if (!needsDetail(across, unseenMm * 2) && !needsDetail(along, unseenMm)) return [];
-  const [a, aOut, b, bOut] = [across.in, across.out, along.in, along.out];
+  const spot = farHole(candidate);
+  const old = out === null ? null : farHole(out);
   const hole = candidate.footHoleMm ?? (out === null ? null : out.footHoleMm);
-  if (a === null || b === null || aOut === null || bOut === null || aOut === undefined || bOut === undefined) return [];
-  if (hole === null) return [];
+  if (spot === null || old === null || hole === null) return [];
+  const off = Math.hypot(spot.x - old.x, spot.y - old.y);
+  if (off < 0.005 || off > unseenMm) return [];
   const letter = nextLetter();
-  const spot = { x: b, y: -a / 2 };
-  const off = Math.hypot(b - bOut, (a - aOut) / 2);
-  const window = frameDetail({ x: spot.x + hole * 0.55, y: spot.y }, hole * 3);
-  const t = window.textMm;
-  const x = spot.x + hole * 0.75;
-  const bolt = facts.boltMm;
-  const lines = [
-    { text: `off ${lengthText(off, facts.unit)}`, tone: facts.act.includes('foot-holes') ? 'act' : 'in' },
-    { text: `hole Ø${lengthText(candidate.footHoleMm, facts.unit)}`, tone: 'in' },
-    { text: bolt === null ? 'bolt ?' : `bolt Ø${lengthText(bolt, facts.unit)}`, tone: 'out' },
-  ] as const;
+  const bolt = facts.boltMm === null ? '?' : `Ø${lengthText(facts.boltMm, facts.unit)}`;
+  const own = candidate.footHoleMm === null ? '?' : `Ø${lengthText(candidate.footHoleMm, facts.unit)}`;
+  const ring = Math.max(hole * 0.9, textMm * 0.8);
   return [
     {
       letter,
       caption: `${letter}, foot hole`,
-      spot: { centre: spot, radiusMm: Math.max(hole * 0.9, textMm * 0.8) },
-      leader: leaderFrom(spot, Math.max(hole, textMm), 1, -1),
-      viewBox: window.viewBox,
-      textMm: t,
+      spot: { centre: spot, radiusMm: ring },
+      leader: leaderFrom(spot, ring / 0.85, 1, -1),
+      ...frameDetail(spot, hole * 2.2),
       dimensions: [],
-      labels: lines.map(({ text, tone }, i) => ({
-        text,
-        tone,
-        anchor: 'start' as const,
-        at: { x, y: spot.y + (i - 0.65) * t * 1.3 },
-        leader: [],
-      })),
-      sentence: `Detail ${letter}: the far holes are ${lengthText(off, facts.unit)} ${facts.unit} apart.`,
+      labels: [],
+      figures: `hole ${own}, bolt ${bolt}`,
+      sentence: `Detail ${letter}: with the drive-end holes together the far holes lie ${lengthText(off, facts.unit)} ${facts.unit} apart; hole ${own}, bolt ${bolt}.`,
     },
   ];
 }
+
+const farHole = ({ acrossMm, alongMm }: Mount): Point | null => patternOf(acrossMm, alongMm)[1] ?? null;

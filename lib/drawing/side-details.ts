@@ -29,7 +29,7 @@ export function shimDetail(
   const centre = { x: edgeX + shift * 0.9, y: spot.y };
   const window = frameDetail(centre, Math.min(Math.max(shift * 9, 6), low));
   const t = window.textMm;
-  const lineX = edgeX + t * 1.1;
+  const lineX = edgeX + t * 1.3;
   const text = lengthText(Math.abs(difference), facts.unit);
   const isLower = difference > 0;
   const letter = nextLetter();
@@ -56,12 +56,13 @@ export function shimDetail(
       labels: [
         {
           text,
-          at: { x: lineX + t * 0.6, y: (low + high) / 2 + t * 0.35 },
+          at: { x: lineX + t * 0.7, y: (low + high) / 2 + t * 0.35 },
           anchor: 'start',
           tone: isLower ? 'act' : 'in',
           leader: [],
         },
       ],
+      figures: null,
       sentence: `Detail ${letter}: ${candidate.name} stands ${text} ${facts.unit} ${isLower ? 'lower' : 'higher'} than ${
         out === null ? 'the seat' : out.name
       }${presentWords(facts)}.`,
@@ -124,6 +125,7 @@ export function shaftDetails(
           leader: [],
         },
       ],
+      figures: null,
       sentence: `Detail ${letter}: shaft ${lengthText(d, facts.unit)} ${facts.unit} in diameter against ${lengthText(
         dOut,
         facts.unit,

@@ -43,6 +43,9 @@ export function sideView(
   };
 }
 
+/** Extension lines start this far from an outline, mm. */
+const CLEAR = 4;
+
 interface Figure {
   name: string;
   in: number | null;
@@ -192,11 +195,12 @@ function linesOf(
     lines.push({
       name: figure.name,
       direction: 'level',
-      from: { x: x1, y: facts.together === 'holes' ? bottom - textMm * 0.4 : 4 },
+      from: { x: x1, y: figure === shaftEnd ? shaftRadius + CLEAR : bottom - textMm * 0.4 },
       to: { x: x2, y: bottom - textMm * 0.4 },
       at,
       ...figuresOnLine(figure, facts.unit),
     });
+  const shaftRadius = (drawnLength(figures.diameter) ?? 0) / 2;
   const row = bottom + textMm * 2.2;
   const toEnd = drawnLength(shaftEnd);
   const length = drawnLength(along);

@@ -1,0 +1,30 @@
+import type { Criterion } from '../criterion';
+import type { CriterionId } from '../finding';
+import { driveSuitability } from './supply/drive-suitability';
+import { frequency } from './supply/frequency';
+import { fullLoadCurrent } from './supply/full-load-current';
+import { phases } from './supply/phases';
+import { starting } from './supply/starting';
+import { voltage } from './supply/voltage';
+import { areaClassification } from './surroundings/area-classification';
+import { auxiliaries } from './surroundings/auxiliaries';
+import { bearings } from './surroundings/bearings';
+import { enclosure } from './surroundings/enclosure';
+import { rotation } from './surroundings/rotation';
+import { washdown } from './surroundings/washdown';
+
+/** Every question asked of a candidate, in the table's order. */
+export const criteria: readonly (readonly [CriterionId, Criterion])[] = [
+  ['phases', phases],
+  ['voltage', voltage],
+  ['frequency', frequency],
+  ['starting', starting],
+  ['full-load-current', fullLoadCurrent],
+  ['drive-suitability', driveSuitability],
+  ['enclosure', enclosure],
+  ['area-classification', areaClassification],
+  ['washdown', washdown],
+  ['auxiliaries', auxiliaries],
+  ['rotation', rotation],
+  ['bearings', bearings],
+];

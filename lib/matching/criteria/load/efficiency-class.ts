@@ -1,0 +1,61 @@
+import type { Motor } from '@/lib/plant/motor';
+import type { PumpSet } from '@/lib/plant/set';
+import { levelReached } from '@/lib/standards/nominal-efficiency';
+import { partLoad } from '@/lib/standards/part-load';
+import { figure } from '@/lib/units/figure';
+import type { Context } from '../../context';
+import { failedRowOf } from '../../context/driven-load';
+import { failedPointOf, type Running } from '../../context/operating-point';
+import type { RatingRow } from '../../context/rating-row';
+import { type Finding, note } from '../../finding';
+
+const HOURS_UNTOLD = 1000;
+
+/**
+ * What a year with this motor costs in energy against the failed one: a note, whichever way. Each motor's own load at its
+ * own speed, its plated efficiency carried to that load. Not asked unless both plates show an efficiency.
+ */
+export function efficiencyClass(set: PumpSet, candidate: Motor, { row, point, settings }: Context): Finding | null {
+  const have = row.plate?.efficiencyPct ?? null;
+  const failedRow = failedRowOf(set);
+  const need = failedRow?.plate?.efficiencyPct ?? null;
+  const failedPoint = failedPointOf(set);
+  if (have === null || need === null || failedRow === null || failedPoint === null) return null;
+
+  const compared = { criterion: 'efficiency-class', have, need, unit: '%', cite: CITE } as const;
+  const inputKw = inputKwOf(row, point.restored ?? point, have);
+  const failedKw = inputKwOf(failedRow, failedPoint.restored ?? failedPoint, need);
+  const level = levelOf(candidate, row, have);
+  const plated = `${figure(have, 1)} % against ${figure(need, 1)} %${level === null ? '' : `, ${level} level`}`;
+  if (inputKw === null || failedKw === null) return note(compared, `Efficiency ${plated}; the load is not known.`);
+
+  const hours = settings.hoursPerYear ?? HOURS_UNTOLD;
+  const kwh = (inputKw - failedKw) * hours;
+  const per = settings.hoursPerYear === null ? `in ${HOURS_UNTOLD} h` : 'a year';
+  if (Math.abs(kwh) < 0.5) return note(compared, `Efficiency ${plated}: no difference in energy.`);
+  const money =
+    settings.pricePerKwh === null || settings.hoursPerYear === null
+      ? ''
+      : ` (${figure(Math.abs(kwh) * settings.pricePerKwh, 0)}${settings.currency === null ? '' : ` ${settings.currency}`})`;
+  return note(
+    compared,
+    `Efficiency ${plated}: ${figure(Math.abs(kwh), 0)} kWh ${kwh < 0 ? 'less' : 'more'} ${per}${money}.`,
+  );
+}
+
+const CITE = 'IEC 60034-30-1, NEMA MG 1 12.59: nominal against nominal; DOE fact sheet (part load, read in one text)';
+
+function inputKwOf({ kw }: RatingRow, { motorKw, loadPct }: Running, efficiencyPct: number): number | null {
+  if (motorKw === null || loadPct === null || kw === null) return null;
+  const ratio = partLoad(kw, loadPct / 100);
+  return ratio === null ? null : (100 * motorKw) / (efficiencyPct * ratio);
+}
+
+/** A mark belongs to the frequency it was given for: a re-rated motor has none. */
+function levelOf(candidate: Motor, row: RatingRow, efficiencyPct: number): string | null {
+  const hertz = row.plate?.hertz ?? null;
+  const kw = row.plate?.kw ?? null;
+  if (row.kind !== 'plated' || hertz === null || kw === null || candidate.poles === null) return null;
+  const build = candidate.enclosure === 'ODP' || candidate.enclosure === 'DP' ? 'open' : 'enclosed';
+  return levelReached(efficiencyPct, kw, candidate.poles, hertz, build);
+}

@@ -1,0 +1,1 @@
+export const celsiusOfFahrenheit = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
