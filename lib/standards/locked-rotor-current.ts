@@ -10,17 +10,18 @@ export interface LockedRotorCurrent {
 }
 
 /**
- * The most current a three-phase motor of this code letter may take with its rotor locked, at `volts` between its
- * lines: I = 1000 · kVA/hp · hp / (√3 · V). Null for the open band V.
+ * The most current a motor of this code letter may take with its rotor locked, at `volts` between its lines:
+ * I = 1000 · kVA/hp · hp / (√3 · V), single-phase without the √3. Null for the open band V.
  */
 export function currentOfCodeLetter(
   letter: NonNullable<Motor['codeLetter']>,
   kw: number,
   volts: number,
+  phases: 1 | 3,
 ): LockedRotorCurrent | null {
   const band = codeLetter(letter);
   if (band === null || band.to === null) return null;
-  return { amps: (1000 * band.to * hpOfKw(kw)) / (Math.sqrt(3) * volts), cite: band.cite };
+  return { amps: (1000 * band.to * hpOfKw(kw)) / ((phases === 3 ? Math.sqrt(3) : 1) * volts), cite: band.cite };
 }
 
 /**

@@ -27,6 +27,12 @@ export function minimumSheave(frame: string, poles: number, kw: number): Minimum
   return best === null ? null : { pitchMm: mmOfInches(best.row.pitchIn), status: best.row.status, cite: CITE };
 }
 
+/** True for a T frame the clause lists: there power and poles set the least sheave. */
+export function hasMinimumSheave(frame: string): boolean {
+  const t = T_FRAME.exec(frame)?.[1];
+  return t !== undefined && minimumSheaves.rows.some((row) => row.frame === t);
+}
+
 const CITE = 'NEMA MG 1-14.42';
 /** 3.7 kW and 5 hp are one rating: pairs differ by up to 3 %. */
 const RATING_STEP = 0.03;

@@ -84,17 +84,13 @@ function ofUndeclared(
   const about = { ...compared, cite: PART_30 };
   if (hasFilter && volts !== null)
     return note(about, 'Not declared for a drive, but the filter takes its voltage peaks.');
-  if (isAsBefore && volts !== null)
-    return note(
-      about,
-      `Not declared for a drive, as the failed motor was not: ${peaks}. Find out whether they broke it.`,
-    );
   const cable =
     cableM === null
       ? 'A filter or a short cable may clear it.'
       : cableM <= SHORT_CABLE_M
         ? `The cable is short (${figure(cableM, 0)} m), which may clear it.`
         : `With ${figure(cableM, 0)} m of cable it needs a filter.`;
-  const says = `Not declared for a drive: ${peaks}, and a usual one stands 1000 V. ${cable}`;
+  const before = isAsBefore ? ' The failed motor was not declared either: find out whether its winding broke.' : '';
+  const says = `Not declared for a drive: ${peaks}, and a usual one stands 1000 V. ${cable}${before}`;
   return have === null ? toRead(about, says, READ_DUTY, 5) : toJudge(about, says);
 }

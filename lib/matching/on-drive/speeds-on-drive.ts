@@ -17,14 +17,11 @@ export function speedsOnDrive(
   isSamePlate: boolean,
   compared: Compared,
 ): Finding | null {
-  // The same motor ran here over the same range.
-  const isAsBefore =
-    isSamePlate &&
-    set.failed?.constantTorqueRange === candidate.constantTorqueRange &&
-    set.failed?.maxRpm === candidate.maxRpm;
+  // The same plate ran here up to the same speed.
+  const isAsBefore = isSamePlate && set.failed?.maxRpm === candidate.maxRpm;
   const base = row.hertz;
   return joined(
-    lowest(set, drive.minHertz, base, candidate, isAsBefore, compared),
+    lowest(set, drive.minHertz, base, candidate, compared),
     highest(drive.maxHertz, base, candidate, row, isAsBefore, compared),
   );
 }
@@ -37,7 +34,6 @@ function lowest(
   minHertz: number | null,
   base: number | null,
   candidate: Motor,
-  isAsBefore: boolean,
   compared: Compared,
 ): Finding | null {
   // A quadratic load asks little torque at low speed, and its heat falls with it.
@@ -60,8 +56,6 @@ function lowest(
   const have = candidate.constantTorqueRange;
   const compare = { ...about, have, need: Math.round(need * 100) / 100, unit: ':1' };
   if (have !== null && need <= have + DUST) return null;
-  if (isAsBefore)
-    return note(compare, `It goes down to ${figure(minHertz, 1)} Hz, as the failed motor did: watch its heat there.`);
   if (have === null)
     return toRead(
       compare,

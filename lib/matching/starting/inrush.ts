@@ -7,10 +7,7 @@ import { failedRowOf } from '../context/driven-load';
 import type { RatingRow } from '../context/rating-row';
 import { type Compared, type Finding, toJudge, toRead } from '../finding';
 
-/**
- * Does the inrush stay under the instantaneous trip? Null: it does, or starter and drive hold it down, or it is no more
- * than the failed motor's, which this trip carried.
- */
+/** Does the inrush stay under the instantaneous trip? Null: it does, or a soft starter or drive holds it down. */
 export function inrush(
   set: PumpSet,
   candidate: Motor,
@@ -33,10 +30,14 @@ export function inrush(
   if (amps <= tripA) return null;
   const failedRow = failedRowOf(set);
   const was = set.failed === null || failedRow === null ? null : lockedRotorCurrent(set.failed, failedRow);
-  if (was !== null && was.cite === current.cite && current.amps <= was.amps) return null;
+  // The trip may have carried less than the letter allows: that is for whoever sets it to say.
+  const before =
+    was !== null && was.cite === current.cite && current.amps <= was.amps
+      ? " The failed motor's could reach as much: had the trip ever acted on a start?"
+      : '';
   return toJudge(
     { ...about, have: Math.round(amps), cite: current.cite },
-    `Inrush can reach ${figure(amps, 0)} A; the trip acts at ${figure(tripA, 0)} A.`,
+    `Inrush can reach ${figure(amps, 0)} A; the trip acts at ${figure(tripA, 0)} A.${before}`,
   );
 }
 
@@ -49,15 +50,17 @@ const IEC_CITE = 'locked-rotor up to 9 × plate amps: common practice, no source
 
 /** The most this motor may take: by its code letter, its design, or what is usual for IEC motors; null unknown. */
 function lockedRotorCurrent(
-  { codeLetter, design }: Motor,
+  { codeLetter, design, phases, kind: build }: Motor,
   { kind, plate, volts, amps }: RatingRow,
 ): LockedRotorCurrent | null {
   if (plate === null) return null;
+  const isSinglePhase = phases === 1 || (phases === null && build === 'single-phase');
   const ratedVolts = plate.volts ?? plate.voltsMax ?? plate.voltsMin;
   // A code letter holds only at the plate's own frequency.
   if (codeLetter !== null && kind === 'plated' && plate.kw !== null && volts !== null)
-    return currentOfCodeLetter(codeLetter, plate.kw, volts);
-  if (design === null) return null;
+    return currentOfCodeLetter(codeLetter, plate.kw, volts, isSinglePhase ? 1 : 3);
+  // Design letters with a current ceiling are those of three-phase motors.
+  if (design === null || isSinglePhase) return null;
   if (
     design === 'N' ||
     design === 'NE' ||

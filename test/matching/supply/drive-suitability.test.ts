@@ -96,9 +96,17 @@ test('the failed motor’s own plate needs no new settings', () => {
   expect(asked(driveSuitability, was, other)).toMatchObject({ grade: 'work', work: { id: 'drive-settings' } });
 });
 
-test('an undeclared motor for the same undeclared motor is a note that asks why it failed', () => {
+test('an undeclared motor stays a check though the failed one was undeclared too, and asks whether its winding broke', () => {
   const was = { ...onDrive(), failed: plain };
-  expect(asked(driveSuitability, was, plain)?.grade).toBe('note');
+  const found = asked(driveSuitability, was, plain);
+  expect(found).toMatchObject({ grade: 'check', by: 'person', work: null });
+  expect(found?.says).toContain('whether its winding broke');
+});
+
+test('a range the failed motor lacked as well is still a check', () => {
+  const narrow = motor({ driveDuty: 'inverter', constantTorqueRange: 4 });
+  const was = { ...onDrive({ minHertz: 10 }, 'constant-torque'), failed: narrow };
+  expect(asked(driveSuitability, was, narrow)).toMatchObject({ grade: 'check', have: 4, need: 6, unit: ':1' });
 });
 
 test('is not asked on the mains', () => {

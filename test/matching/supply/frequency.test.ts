@@ -61,3 +61,9 @@ test('on a drive the base can be set to the plate; a winding for far lower volts
   expect(asked(frequency, set({ supply }), motor(at(230, 60)))?.grade).toBe('block');
   expect(asked(frequency, set({ supply }), motor(at(400, 50)))?.grade).toBe('ok');
 });
+
+test('a drive with too few volts for the plate at base frequency is a block: φ 0.79', () => {
+  const on = (outputVolts: number) => ({ volts: 480, start: 'drive', drive: { outputVolts, baseHertz: 60 } }) as const;
+  expect(asked(frequency, set({ supply: on(380) }), motor(at(400, 50)))?.grade).toBe('block');
+  expect(asked(frequency, set({ supply: on(400) }), motor(at(400, 50)))?.grade).toBe('check'); // φ 0.833
+});

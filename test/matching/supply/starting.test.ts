@@ -73,6 +73,12 @@ test.each([
 
 // Code letter G, 20 hp, 460 V: 125.8 kVA, 158 A (worked example on NEC 430.7(B)); 12.35 B at 20 hp: 290 A at 230 V.
 const twenty = { ratings: [{ volts: 460, hertz: 60, hp: 20, rpm: 1765, amps: 24 }] };
+const onePhase = {
+  kind: 'single-phase',
+  phases: 1,
+  codeLetter: 'K',
+  ratings: [{ volts: 230, hertz: 60, hp: 1, rpm: 1730, amps: 8 }],
+};
 test.each([
   ['code letter G, trip above', 160, { ...twenty, codeLetter: 'G' }, 'ok'],
   ['code letter G, trip below', 155, { ...twenty, codeLetter: 'G' }, 'check'],
@@ -83,9 +89,25 @@ test.each([
   ['IEC design N, 9 × plate amps above the trip', 200, { ...twenty, codeLetter: null, design: 'N' }, 'check'],
   ['the open band V', 1000, { ...twenty, codeLetter: 'V' }, 'check'],
   ['nothing on the plate', 1000, { ...twenty, codeLetter: null, design: null }, 'check'],
-  ['the failed motor itself, whose inrush the trip carried', 10, {}, 'ok'],
+  ['the failed motor itself, trip below', 10, {}, 'check'],
+  // 1 hp, code letter K, 230 V single-phase: 8.99 kVA/230 V = 39.1 A, no √3 (NEC 430.7(B)).
+  ['single-phase by code letter, trip above', 40, onePhase, 'ok'],
+  ['single-phase by code letter, trip below', 39, onePhase, 'check'],
+  ['single-phase without a code letter', 1000, { ...onePhase, codeLetter: null }, 'check'],
 ])('inrush: %s', (_, instantaneousTripA, differs, grade) => {
-  expect(asked(starting, set({ supply: { instantaneousTripA } }), motor(differs as object))?.grade).toBe(grade);
+  const volts = 'phases' in differs ? 230 : 460;
+  expect(asked(starting, set({ supply: { volts, instantaneousTripA } }), motor(differs as object))?.grade).toBe(grade);
+});
+
+test('inrush no higher than the failed motor’s could be says so', () => {
+  expect(asked(starting, set({ supply: { instantaneousTripA: 10 } }), motor())?.says).toContain('The failed motor');
+  const harder = motor({ codeLetter: 'L' });
+  expect(asked(starting, set({ supply: { instantaneousTripA: 10 } }), harder)?.says).not.toContain('The failed motor');
+});
+
+test('a soft starter and a drive hold the inrush down', () => {
+  for (const supply of [{ start: 'soft' }, drive] as const)
+    expect(asked(starting, set({ supply: { ...supply, instantaneousTripA: 10 } }), motor())?.grade).toBe('ok');
 });
 
 test('a star-delta start takes a third of the inrush: from memory', () => {

@@ -46,7 +46,15 @@ test.each([
 });
 
 test('is not asked where the plate has no row at the frequency of the supply', () => {
-  expect(asked(voltage, set({ supply: { volts: 400, hertz: 50 } }), motor())).toBeNull();
+  expect(asked(voltage, set({ supply: { volts: 400, hertz: 50, unbalancePct: 4 } }), motor())).toBeNull();
+  expect(asked(voltage, set({ supply: { hertz: null } }), motor())).toBeNull();
+});
+
+test('an unbalance over 5 % is a block whatever row the plate has, and not on a drive', () => {
+  const unbalanced = { volts: 400, hertz: 50, unbalancePct: 6 };
+  expect(asked(voltage, set({ supply: unbalanced }), motor())?.grade).toBe('block');
+  const supply = { ...unbalanced, start: 'drive', drive: { baseHertz: 50, outputVolts: 400 } } as const;
+  expect(asked(voltage, set({ supply }), motor())).toBeNull();
 });
 
 test('says by how much the torque falls: (432/460)² = 88 %', () => {

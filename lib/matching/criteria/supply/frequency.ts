@@ -52,11 +52,16 @@ function rerated(candidate: Motor, row: RatingRow, isDriveFed: boolean, compared
   return toJudge(compared, `${flux}${low}. ${powerOf(row)}${VOID}`);
 }
 
-/** A drive can be set to the plate's own V/f: only volts the winding is not made for are in the way. */
+/** A drive can be set to the plate's own V/f: volts the winding is not made for are in the way, and too few volts. */
 function onDrive(plate: string, row: RatingRow, fluxRatio: number, compared: Compared): Finding {
   const most = row.plate?.voltsMax ?? row.plate?.volts ?? row.plate?.voltsMin ?? null;
   if (most === null || (row.volts !== null && row.volts > most * GREATEST_FLUX))
     return block(compared, `${plate}, and its winding is for ${most} V: the drive gives ${row.volts} V.`);
+  if (fluxRatio < LEAST_FLUX - DUST)
+    return block(
+      compared,
+      `${plate}: at base frequency the drive's ${row.volts} V give ${figure(fluxRatio * 100, 0)} % of its V/f, too little torque.`,
+    );
   const low = fluxRatio < USUAL_FLUX - DUST ? `; torque there is ${figure(fluxRatio ** 2 * 100, 0)} %` : '';
   return toJudge(
     compared,

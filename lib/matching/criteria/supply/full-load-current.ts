@@ -127,5 +127,5 @@ function ofDrive(have: number, runningA: number | null, ratedA: number, compared
   if (runningA === null) return toJudge(about, `${above}, and what it would run at is unknown.`);
   return runningA <= ratedA * DRIVE_MARGIN
     ? toJudge(about, `${above}; it would run at ${figure(runningA)} A: set the drive's current limit to its rating.`)
-    : toJudge(about, `${above}, and it would run at ${figure(runningA)} A, with little to spare.`);
+    : block(about, `${above}, and it would run at ${figure(runningA)} A: less than a tenth to spare.`);
 }

@@ -10,14 +10,19 @@ import { joined } from '../../joined';
 
 /**
  * Do the plate's volts fit those of the supply, or of the drive's output? `have` and `need` in V between lines.
- * Not asked where the plate has no row at the supply's frequency: then the frequency judges.
+ * Not asked where the plate has no row at the supply's frequency: then the frequency judges. An unbalance no motor
+ * stands is told in either case.
  */
 export function voltage(set: PumpSet, _candidate: Motor, { row }: Context): Finding | null {
-  if (row.kind !== 'plated' || row.plate === null) return null;
   const { isDriveFed, isMeasured } = fedBy(set);
+  const unbalancePct = isDriveFed ? null : set.supply.unbalancePct;
+  const isUnrunnable = unbalancePct !== null && unbalancePct > GREATEST_UNBALANCE_PCT;
+  if (row.kind !== 'plated' && !isUnrunnable) return null;
   const { plate, volts } = row;
-  const compared: Compared = { criterion: 'voltage', have: printed(plate), need: volts, unit: 'V', cite: LIMITS };
-  const unbalance = isDriveFed ? null : unbalanced(set.supply.unbalancePct, compared);
+  const have = plate === null ? null : printed(plate);
+  const compared: Compared = { criterion: 'voltage', have, need: volts, unit: 'V', cite: LIMITS };
+  const unbalance = unbalanced(unbalancePct, compared);
+  if (row.kind !== 'plated' || plate === null) return unbalance;
   return joined(fitOf(plate, volts, isMeasured, isDriveFed, compared), unbalance);
 }
 

@@ -5,23 +5,22 @@ import { type AreaAxis, areaInWords, areaShortfall } from '@/lib/standards/area-
 import { enclosureMinimum, saysExplosionProof } from '@/lib/standards/enclosure-minimum';
 import { ipCovers } from '@/lib/standards/ip-covers';
 import type { Context } from '../../context';
-import { block, type Finding, ok, toJudge } from '../../finding';
+import { block, type Compared, type Finding, ok, toJudge } from '../../finding';
 
 /**
  * May the motor stand in this hazardous area? These rules only screen out: where the class is stated the best answer is
- * a competent person's check. Where nobody has said, the failed motor's mark is evidence. Not asked of a place that a
- * person called unclassified, nor where neither the set nor the failed motor tells of a class.
+ * a competent person's check. Where nobody has said, or a person called the place unclassified, the failed motor's mark
+ * is evidence. Not asked where neither the set nor the failed motor tells of a class.
  */
 export function areaClassification(set: PumpSet, candidate: Motor, context: Context): Finding | null {
   const stated = set.surroundings.classification;
-  if (stated === null) return null;
-  if (stated === undefined) return likeForLike(set, candidate, context);
+  if (stated === null || stated === undefined) return likeForLike(set, candidate, context);
 
   const mark = candidate.classification;
   const compared = comparing(mark, stated);
+  if (mark === null) return unmarked(set, candidate, stated, context, compared);
   const voided = voids(set, candidate, context);
   if (voided !== null) return block(compared, voided);
-  if (mark === null) return unmarked(candidate, stated, compared);
 
   const short = areaShortfall(mark, stated);
   if (short === null)
@@ -63,20 +62,23 @@ function voids(set: PumpSet, candidate: Motor, { row }: Context): string | null 
   return null;
 }
 
-function unmarked(candidate: Motor, need: Classification, compared: Parameters<typeof block>[0]): Finding {
+function unmarked(set: PumpSet, candidate: Motor, need: Classification, { row }: Context, compared: Compared): Finding {
   if (candidate.enclosure !== null && saysExplosionProof(candidate.enclosure))
     return toJudge(
       compared,
       `${candidate.enclosure} has an area mark that is not recorded: read class, division, group and temperature code.`,
     );
   if (need.scheme !== 'NEC' || need.division !== 2) return block(compared, 'No area mark is known on this motor.');
-  if (candidate.kind !== 'cage' || hasContacts(candidate))
+  if ((candidate.kind !== 'cage' && candidate.kind !== null) || hasContacts(candidate))
     return block(compared, 'Unmarked, and not a plain non-sparking cage motor: not for Division 2.');
   // NEC 502.125(B) and 503.125: dust and fibres ask for a totally enclosed motor.
   if (need.class !== 1 && isOpen(candidate)) return block(compared, 'Unmarked and open: dust and fibres get in.');
+  const build = candidate.kind === null ? 'motor, if it is a non-sparking cage motor,' : 'non-sparking cage motor';
+  const fed =
+    set.supply.start === 'drive' ? ', hotter on a drive' : row.kind === 're-rated' ? ', at another frequency' : '';
   return toJudge(
     compared,
-    'Unmarked non-sparking cage motor in Division 2: a competent person judges its surface temperature and heaters.',
+    `Unmarked ${build} in Division 2: a competent person judges its surface temperature${fed}, and its heaters.`,
   );
 }
 
@@ -93,8 +95,13 @@ function likeForLike(set: PumpSet, candidate: Motor, context: Context): Finding 
   if (had === null) return null;
   const mark = candidate.classification;
   const compared = comparing(mark, had);
-  if (mark === null)
-    return toJudge(compared, 'The failed motor had an area mark and this one has none: find out what the place is.');
+  if (mark === null) {
+    const said = set.surroundings.classification === null ? 'The place is called unclassified, yet the' : 'The';
+    return toJudge(
+      compared,
+      `${said} failed motor had an area mark and this one has none: find out what the place is.`,
+    );
+  }
   const voided = voids(set, candidate, context);
   if (voided !== null) return toJudge(compared, voided);
   const short = areaShortfall(mark, had);

@@ -1,8 +1,9 @@
 import type { Motor } from '@/lib/plant/motor';
 import type { PumpSet } from '@/lib/plant/set';
-import { type MinimumSheave, minimumSheave } from '@/lib/standards/minimum-sheave';
+import { hasMinimumSheave, type MinimumSheave, minimumSheave } from '@/lib/standards/minimum-sheave';
 import { figure } from '@/lib/units/figure';
 import type { Context } from '../../context';
+import { plateRows } from '../../context/plate-rows';
 import { block, type Finding, needsWork, note, ok, toJudge, toRead } from '../../finding';
 
 /**
@@ -14,6 +15,13 @@ export function bearings(set: PumpSet, candidate: Motor, context: Context): Find
   if (set.coupling.type !== 'belt') return null;
 
   const least = leastSheaveOf(candidate, context);
+  if (least === 'unread')
+    return toRead(
+      { criterion: 'bearings', have: null, need: null, unit: 'mm', cite: CLAUSE },
+      `The least sheave of ${candidate.frame} depends on power and poles: one of them is unknown.`,
+      'Read power and speed on the plate',
+      2,
+    );
   if (least === null) return byShaft(candidate, context);
   const { pitchDiameterMm: have, changeable } = set.coupling.sheave;
   const compared = { criterion: 'bearings', have, need: least.pitchMm, unit: 'mm', cite: least.cite } as const;
@@ -41,18 +49,25 @@ export function bearings(set: PumpSet, candidate: Motor, context: Context): Find
 /** Sheaves are listed by the tenth of an inch: a 3.0 in sheave is sold as 76 mm. */
 const SHEAVE_STEP_MM = 0.5;
 
+const CLAUSE = 'NEMA MG 1-14.42';
+
+type Least = MinimumSheave | null | 'unread';
+
 // Kept per motor: it rests on frame, poles and the largest plated rating alone.
-const kept = new WeakMap<Motor, { least: MinimumSheave | null }>();
-function leastSheaveOf(candidate: Motor, { fit }: Context): MinimumSheave | null {
+const kept = new WeakMap<Motor, { least: Least }>();
+function leastSheaveOf(candidate: Motor, { fit }: Context): Least {
   const known = kept.get(candidate);
   if (known !== undefined) return known.least;
-  const kw = largestKw(candidate);
-  const least =
-    fit.system !== 'NEMA' || candidate.poles === null || kw === null
-      ? null
-      : minimumSheave(fit.frame, candidate.poles, kw);
+  const least = fit.system === 'NEMA' ? ofNemaFrame(candidate, fit.frame) : null;
   kept.set(candidate, { least });
   return least;
+}
+
+function ofNemaFrame(candidate: Motor, frame: string): Least {
+  if (!hasMinimumSheave(frame)) return null;
+  const poles = candidate.poles ?? plateRows(candidate)[0]?.poles ?? null;
+  const kw = largestKw(candidate);
+  return poles === null || kw === null ? 'unread' : minimumSheave(frame, poles, kw);
 }
 
 function largestKw({ ratings }: Motor): number | null {

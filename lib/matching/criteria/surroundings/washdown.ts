@@ -23,7 +23,7 @@ export function washdown(set: PumpSet, candidate: Motor): Finding | null {
       compared,
       `Declared washdown, ${have}. Shaft ${set.shaftDirection}: open the drain that is lowest in this position and plug the others.`,
     );
-  return ok(compared, `Declared washdown, ${have}.`);
+  return ok(compared, `Declared washdown, ${have}. Its drain holes must lie lowest as it stands.`);
 }
 
 const CITE = 'common practice, no source; water tests: IEC 60529';
