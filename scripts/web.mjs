@@ -1,4 +1,5 @@
 // Next behind our own HTTP server: Next would believe the client's own word on its address.
+import { AsyncLocalStorage } from 'node:async_hooks';
 import http from 'node:http';
 import { setTimeout as pause } from 'node:timers/promises';
 import { clientAddress } from './client-address.mjs';
@@ -7,6 +8,10 @@ import { clientAddress } from './client-address.mjs';
 const TRIES = 50;
 /** Longest wait at the end for what is being answered. */
 const LAST_ANSWERS_MS = 5_000;
+
+/** Next gives a page no say in its status: app/answer-status.ts leaves it here, one place a request. */
+const places = new AsyncLocalStorage();
+globalThis[Symbol.for('bedplate.answer-status')] = places;
 
 let server = null;
 
@@ -25,7 +30,10 @@ export async function listen({ dev, root }) {
       request.socket.remoteAddress,
       request.headers['x-forwarded-for'],
     );
-    handle(request, response);
+    const place = { status: null };
+    const writeHead = response.writeHead.bind(response);
+    response.writeHead = (status, ...rest) => writeHead(place.status ?? status, ...rest);
+    places.run(place, () => handle(request, response));
   });
   server.on('upgrade', (request, socket, head) => upgrade(request, socket, head));
   // A client that dawdles does not keep a connection.

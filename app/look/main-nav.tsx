@@ -2,10 +2,9 @@ import Link from 'next/link';
 
 export const PLACES = [
   { href: '/', words: 'Register' },
+  { href: '/sets', words: 'Sets' },
   { href: '/stores', words: 'Stores' },
-  { href: '/review', words: 'Set review' },
-  { href: '/cover', words: 'Cover' },
-  { href: '/import', words: 'Import' },
+  { href: '/frames', words: 'Frames' },
 ] as const;
 export type Place = (typeof PLACES)[number]['href'];
 

@@ -8,7 +8,7 @@ export interface PageBarProps {
   current?: Place;
   /** Who is signed in: a link at a desk. */
   person?: { href: string; words: string };
-  /** Without a signed-in person there is nothing to find or scan. */
+  /** Without a signed-in person there is nothing to find. */
   isBare?: true;
   wide?: true;
 }
@@ -33,20 +33,13 @@ export function PageBar({ back, current, person, isBare, wide }: PageBarProps) {
       {!isBare && <MainNav className="nav-row" {...(current !== undefined && { current })} />}
       <ThemeSwitch />
       {!isBare && (
-        <>
-          <Link className="tool" href="/find" aria-label="Find">
-            <svg viewBox="0 0 24 24" fill="none" stroke="currentColor" strokeWidth="2" aria-hidden="true">
-              <circle cx="10.5" cy="10.5" r="6.5" />
-              <path d="m15.5 15.5 6 6" />
-            </svg>
-            <span className="tool-words">Find</span>
-          </Link>
-          <Link className="tool" href="/scan" aria-label="Scan a label">
-            <svg viewBox="0 0 24 24" fill="none" stroke="currentColor" strokeWidth="2" aria-hidden="true">
-              <path d="M3 8V3h5M16 3h5v5M21 16v5h-5M8 21H3v-5M7 12h10" />
-            </svg>
-          </Link>
-        </>
+        <Link className="tool" href="/find" aria-label="Find">
+          <svg viewBox="0 0 24 24" fill="none" stroke="currentColor" strokeWidth="2" aria-hidden="true">
+            <circle cx="10.5" cy="10.5" r="6.5" />
+            <path d="m15.5 15.5 6 6" />
+          </svg>
+          <span className="tool-words">Find</span>
+        </Link>
       )}
       {person !== undefined && wide && (
         <Link className="tool desk-only" href={person.href}>

@@ -1,0 +1,116 @@
+import Link from 'next/link';
+import type { HistoryLine } from '@/lib/register/history-line';
+import { Tag } from './look/tag';
+import { VERDICT_WORDS, type Verdict } from './look/words';
+import { momentText } from './moment';
+import { swapPath } from './paths';
+
+/** What happened, newest first. `isOfMotor` names the set in each line, since the motor is known. */
+export function HistoryList({
+  lines,
+  timezone,
+  isOfMotor,
+}: {
+  lines: readonly HistoryLine[];
+  timezone: string;
+  isOfMotor?: true;
+}) {
+  if (lines.length === 0) return <p className="pt-3">Nothing is recorded yet.</p>;
+  return (
+    <ol className="history">
+      {lines.map((line) => (
+        <li key={keyOf(line)}>
+          <p className="label">
+            {momentText(line.at, timezone)}
+            {line.by !== null && (
+              <>
+                , <bdi>{line.by}</bdi>
+              </>
+            )}
+          </p>
+          <Line line={line} isOfMotor={isOfMotor === true} timezone={timezone} />
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function Line({ line, isOfMotor, timezone }: { line: HistoryLine; isOfMotor: boolean; timezone: string }) {
+  switch (line.kind) {
+    case 'swap':
+      return (
+        <p>
+          <Link className="to" href={swapPath(line.swapId)}>
+            <Tag>{line.motorIn}</Tag>&nbsp;in
+          </Link>
+          {isOfMotor && (
+            <>
+              {' '}
+              at <Tag>{line.setTag}</Tag>
+            </>
+          )}
+          {line.motorOut !== null && (
+            <>
+              , <Tag>{line.motorOut}</Tag> out {line.outTo !== null && outWords(line.outTo)}
+            </>
+          )}
+          {line.fromSetTag !== null && (
+            <>
+              , taken from <Tag>{line.fromSetTag}</Tag>
+            </>
+          )}
+          . <bdi>{line.why}</bdi>
+          {line.verdict !== null && isVerdict(line.verdict) && ` (${VERDICT_WORDS[line.verdict].toLowerCase()})`}
+        </p>
+      );
+    case 'fault':
+      return (
+        <p>
+          <b>Failed</b>
+          {isOfMotor && (
+            <>
+              {' '}
+              at <Tag>{line.setTag}</Tag>
+            </>
+          )}
+          {!isOfMotor && line.motor !== null && (
+            <>
+              {' '}
+              with <Tag>{line.motor}</Tag> in it
+            </>
+          )}
+          : <bdi>{line.says}</bdi>
+          {line.closedAt !== null && ` Closed ${momentText(line.closedAt, timezone)}.`}
+        </p>
+      );
+    case 'change':
+      return <p>{ACTION_WORDS.get(line.action) ?? line.action}</p>;
+  }
+}
+
+const OUT_WORDS: Record<string, string> = {
+  'on-shelf': 'to a shelf',
+  'at-repair': 'to repair',
+  scrapped: 'to scrap',
+};
+export const outWords = (place: string): string => OUT_WORDS[place] ?? place;
+
+const isVerdict = (word: string): word is Verdict => word in VERDICT_WORDS;
+
+const ACTION_WORDS = new Map([
+  ['set.register', 'Entered in the register'],
+  ['set.shim', 'Shims under the feet noted'],
+  ['motor.register', 'Entered in the register'],
+  ['motor.move', 'Moved'],
+]);
+
+function keyOf(line: HistoryLine): string {
+  switch (line.kind) {
+    case 'swap':
+      return line.swapId;
+    case 'fault':
+      return line.faultId;
+    case 'change':
+      return `${line.action} ${line.at.toISOString()}`;
+  }
+}

@@ -1,0 +1,45 @@
+import Link from 'next/link';
+import { SectionHead } from '@/app/look/section-head';
+import { Tag } from '@/app/look/tag';
+import { motorPath } from '@/app/paths';
+import { PlateFacts, PlateFigures } from '@/app/plate-facts';
+import type { PumpSet } from '@/lib/plant/set';
+import type { KnownSet } from '@/lib/register/queries/set-by-tag';
+
+/** The motor now in the set, its plate in short and in full. */
+export function MotorInSet({ row, set }: { row: KnownSet['row']; set: PumpSet }) {
+  const motor = set.failed;
+  if (motor === null)
+    return (
+      <section>
+        <SectionHead title="Motor in the set" aside="none" />
+        <p className="pt-3">
+          No motor is on record here. What can go in is judged by what is measured at the set; whatever nobody measured
+          comes out as a check.
+        </p>
+      </section>
+    );
+  const from = [row.motor?.maker, row.motor?.serial].filter(Boolean).join(', ');
+  return (
+    <section>
+      <SectionHead
+        title="Motor in the set"
+        aside={
+          <Link className="to" href={motorPath(motor.id)}>
+            <Tag>{motor.id}</Tag>
+          </Link>
+        }
+      />
+      <PlateFigures motor={motor} />
+      <details>
+        <summary className="more">
+          <span className="nowrap">The whole plate</span>
+          <span className="label">
+            <bdi>{from}</bdi>
+          </span>
+        </summary>
+        <PlateFacts motor={motor} />
+      </details>
+    </section>
+  );
+}

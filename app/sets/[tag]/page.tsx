@@ -1,0 +1,113 @@
+import type { Metadata } from 'next';
+import { answered } from '@/app/answered';
+import { HistoryList } from '@/app/history-list';
+import { Action } from '@/app/look/action';
+import { ActionBar } from '@/app/look/action-bar';
+import { Facts } from '@/app/look/facts';
+import { SectionHead } from '@/app/look/section-head';
+import { Sheet } from '@/app/look/sheet';
+import { TitleBlock } from '@/app/look/title-block';
+import { dayText, momentText } from '@/app/moment';
+import { candidatesPath, setPath, written } from '@/app/paths';
+import { personOf, whoIsHere } from '@/app/who-is-here';
+import { setByTag } from '@/lib/register/queries/set-by-tag';
+import { setHistory } from '@/lib/register/queries/set-history';
+import { siteSettings } from '@/lib/register/queries/site-settings';
+import { unknownSet } from '../unknown-set';
+import { FaultForm } from './fault-form';
+import { MotorInSet } from './motor-in-set';
+import { dutyFacts, seatFacts, supplyFacts, surroundingsFacts } from './set-facts';
+
+type Props = PageProps<'/sets/[tag]'>;
+
+export const generateMetadata = async ({ params }: Props): Promise<Metadata> => ({
+  title: written((await params).tag),
+});
+
+export default answered(async function SetPage({ params, searchParams }: Props) {
+  const tag = written((await params).tag);
+  const actor = await whoIsHere(setPath(tag));
+  const known = await setByTag(actor, tag);
+  if (known === null) return unknownSet(actor, tag);
+  const { row, set, faults } = known;
+  const [lines, { timezone }, { fault }] = await Promise.all([
+    setHistory(actor, row.id, 20),
+    siteSettings(actor),
+    searchParams,
+  ]);
+  const fallen = faults[0] ?? null;
+  return (
+    <Sheet wide person={personOf(actor)} back={{ href: '/', words: 'Register' }}>
+      <TitleBlock
+        tag={row.tag}
+        kind="Set"
+        name={
+          <bdi>{[row.service, row.pump?.description].filter(Boolean).join(', ') || 'what it serves is not told'}</bdi>
+        }
+        cells={[
+          { label: 'Area', value: <bdi>{row.area?.name ?? 'not told'}</bdi> },
+          {
+            label: 'State',
+            value: fallen === null ? 'No fault open' : <FailedAt at={fallen.at} timezone={timezone} />,
+          },
+          { label: 'Date', value: dayText(new Date(), timezone) },
+          { label: 'Criticality', value: row.criticality === null ? 'not told' : `${row.criticality} of 4` },
+        ]}
+      />
+      <div className="cols">
+        <div>
+          {faults.length > 0 && (
+            <section>
+              <SectionHead title="Faults open" />
+              <ul className="history">
+                {faults.map(({ id, says, at, by }) => (
+                  <li key={id}>
+                    <p className="label">
+                      {momentText(at, timezone)}, <bdi>{by}</bdi>
+                    </p>
+                    <p>
+                      <bdi>{says}</bdi>
+                    </p>
+                  </li>
+                ))}
+              </ul>
+            </section>
+          )}
+          <MotorInSet row={row} set={set} />
+          <SectionHead title="History" />
+          <HistoryList lines={lines} timezone={timezone} />
+          <FaultForm tag={row.tag} problem={typeof fault === 'string' ? fault : null} />
+        </div>
+        <div>
+          <SectionHead title="Duty" aside="what the pump asks" />
+          <Facts rows={dutyFacts(set)} />
+          <SectionHead title="Seat and coupling" />
+          <Facts rows={seatFacts(set)} />
+          <SectionHead title="Supply" />
+          <Facts rows={supplyFacts(set)} />
+          <SectionHead title="Surroundings and needs" />
+          <Facts rows={surroundingsFacts(set)} />
+          {row.note !== null && (
+            <>
+              <SectionHead title="Note" />
+              <p className="pt-3">
+                <bdi>{row.note}</bdi>
+              </p>
+            </>
+          )}
+        </div>
+      </div>
+      <ActionBar>
+        <Action href={candidatesPath(row.tag)}>What can go in?</Action>
+      </ActionBar>
+    </Sheet>
+  );
+});
+
+function FailedAt({ at, timezone }: { at: Date; timezone: string }) {
+  return (
+    <>
+      <b>Failed</b> {momentText(at, timezone)}
+    </>
+  );
+}
