@@ -1,5 +1,12 @@
 import type { Criterion } from '../criterion';
 import type { CriterionId } from '../finding';
+import { duty } from './load/duty';
+import { efficiencyClass } from './load/efficiency-class';
+import { loading } from './load/loading';
+import { power } from './load/power';
+import { speed } from './load/speed';
+import { temperatureAltitude } from './load/temperature-altitude';
+import { torque } from './load/torque';
 import { driveSuitability } from './supply/drive-suitability';
 import { frequency } from './supply/frequency';
 import { fullLoadCurrent } from './supply/full-load-current';
@@ -21,10 +28,17 @@ export const criteria: readonly (readonly [CriterionId, Criterion])[] = [
   ['starting', starting],
   ['full-load-current', fullLoadCurrent],
   ['drive-suitability', driveSuitability],
+  ['speed', speed],
+  ['power', power],
+  ['torque', torque],
+  ['duty', duty],
+  ['loading', loading],
   ['enclosure', enclosure],
+  ['temperature-altitude', temperatureAltitude],
   ['area-classification', areaClassification],
   ['washdown', washdown],
   ['auxiliaries', auxiliaries],
   ['rotation', rotation],
   ['bearings', bearings],
+  ['efficiency-class', efficiencyClass],
 ];
