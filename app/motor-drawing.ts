@@ -1,0 +1,12 @@
+import type { Mount } from '@/lib/drawing/mount';
+import type { MountFacts } from '@/lib/drawing/mount-facts';
+
+/** One motor alone, in mm: nothing is known of a place it might go to. */
+export const factsAlone = (mount: Mount): MountFacts => ({
+  together: mount.heightMm === null && mount.face !== null ? 'faces' : 'holes',
+  shimsPresentMm: null,
+  hub: null,
+  boltMm: null,
+  act: [],
+  unit: 'mm',
+});

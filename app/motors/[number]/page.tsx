@@ -1,0 +1,90 @@
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { answered } from '@/app/answered';
+import { DimensionTable, FaceFacts } from '@/app/dimension-table';
+import { HistoryList } from '@/app/history-list';
+import { Facts } from '@/app/look/facts';
+import { MountDrawing } from '@/app/look/mount-drawing';
+import { SectionHead } from '@/app/look/section-head';
+import { Sheet } from '@/app/look/sheet';
+import { TitleBlock } from '@/app/look/title-block';
+import { dayText } from '@/app/moment';
+import { factsAlone } from '@/app/motor-drawing';
+import { framePath, motorPath, written } from '@/app/paths';
+import { PlateFacts, PlateFigures } from '@/app/plate-facts';
+import { WhereaboutsText } from '@/app/whereabouts-text';
+import { personOf, whoIsHere } from '@/app/who-is-here';
+import { mountOfMotor } from '@/lib/drawing/mount';
+import { motorByNumber } from '@/lib/register/queries/motor-by-number';
+import { motorHistory } from '@/lib/register/queries/motor-history';
+import { siteSettings } from '@/lib/register/queries/site-settings';
+import { motorDimensions } from '@/lib/standards/motor-dimensions';
+import { unknownMotor } from '../unknown-motor';
+import { spareFacts } from './spare-facts';
+
+type Props = PageProps<'/motors/[number]'>;
+
+export const generateMetadata = async ({ params }: Props): Promise<Metadata> => ({
+  title: written((await params).number),
+});
+
+export default answered(async function MotorPage({ params }: Props) {
+  const number = written((await params).number);
+  const actor = await whoIsHere(motorPath(number));
+  const known = await motorByNumber(actor, number);
+  if (known === null) return unknownMotor(actor, number);
+  const { row, motor, whereabouts } = known;
+  const [lines, { timezone }] = await Promise.all([motorHistory(actor, row.id, 50), siteSettings(actor)]);
+  const fit = motorDimensions(motor);
+  const mount = mountOfMotor(motor.id, fit, motor.terminalBox);
+  const made = [row.maker, row.serial].filter(Boolean).join(', ');
+  return (
+    <Sheet wide person={personOf(actor)} back={{ href: '/stores', words: 'Stores' }}>
+      <TitleBlock
+        tag={motor.id}
+        kind="Motor"
+        name={<bdi>{made === '' ? 'maker not told' : made}</bdi>}
+        cells={[
+          { label: 'Where', value: <WhereaboutsText at={whereabouts} isLink /> },
+          {
+            label: 'Frame',
+            value:
+              motor.frame === null ? (
+                'not known'
+              ) : (
+                <Link className="to" href={framePath(motor.frame)}>
+                  {motor.frame}
+                </Link>
+              ),
+          },
+          { label: 'Date', value: dayText(new Date(), timezone) },
+        ]}
+      />
+      <div className="cols">
+        <div>
+          <SectionHead title="Plate" />
+          <PlateFigures motor={motor} />
+          <PlateFacts motor={motor} />
+          {row.nameplate?.unread && (
+            <>
+              <SectionHead title="On the plate, not understood" />
+              <p className="pt-3 whitespace-pre-wrap">
+                <bdi>{row.nameplate.unread}</bdi>
+              </p>
+            </>
+          )}
+          <SectionHead title="As a spare" />
+          <Facts rows={spareFacts(motor, row)} />
+          <SectionHead title="History" />
+          <HistoryList lines={lines} timezone={timezone} isOfMotor />
+        </div>
+        <div>
+          <MountDrawing incoming={mount} outgoing={null} facts={factsAlone(mount)} />
+          <SectionHead title="Dimensions" />
+          <DimensionTable dimensions={fit.dimensions} />
+          {fit.face !== null && <FaceFacts face={fit.face} />}
+        </div>
+      </div>
+    </Sheet>
+  );
+});

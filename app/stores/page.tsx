@@ -1,0 +1,42 @@
+import type { Metadata } from 'next';
+import { type OfferedMotor, shelfMotors } from '@/lib/register/queries/shelf-motors';
+import { answered } from '../answered';
+import { SectionHead } from '../look/section-head';
+import { Sheet } from '../look/sheet';
+import { personOf, whoIsHere } from '../who-is-here';
+import { ShelfLines } from './shelf-lines';
+
+export const metadata: Metadata = { title: 'Stores' };
+
+/** Every motor that waits for a set, store by store. */
+export default answered(async function StoresPage() {
+  const actor = await whoIsHere('/stores');
+  const { offered, isAll } = await shelfMotors(actor);
+  const stores = byStore(offered);
+  return (
+    <Sheet wide current="/stores" person={personOf(actor)}>
+      <h1 className="page">Stores</h1>
+      {offered.length === 0 && <p className="mt-2">No motor stands on a shelf, and none is on order.</p>}
+      {!isAll && <p className="mt-2">The first {offered.length} motors are shown.</p>}
+      {[...stores].map(([store, motors]) => (
+        <section key={store}>
+          <SectionHead title={<bdi>{store}</bdi>} aside={motors.length === 1 ? '1 motor' : `${motors.length} motors`} />
+          <ShelfLines motors={motors} />
+        </section>
+      ))}
+    </Sheet>
+  );
+});
+
+function byStore(offered: readonly OfferedMotor[]): Map<string, OfferedMotor[]> {
+  const stores = new Map<string, OfferedMotor[]>();
+  for (const one of offered) {
+    const name = one.whereabouts.place === 'on-order' ? 'On order' : (one.whereabouts.store ?? 'Store not told');
+    const motors = stores.get(name);
+    if (motors === undefined) stores.set(name, [one]);
+    else motors.push(one);
+  }
+  return new Map(
+    [...stores].sort(([a], [b]) => Number(a === 'On order') - Number(b === 'On order') || (a < b ? -1 : 1)),
+  );
+}
