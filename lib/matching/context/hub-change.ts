@@ -1,12 +1,94 @@
 import type { PumpSet } from '@/lib/plant/set';
-import type { FrameDimensions } from '@/lib/standards/dimension';
+import type { FrameDimensions, ShaftKind } from '@/lib/standards/dimension';
+import { isSameLength } from '../mount/same-length';
 import type { Seat } from './seat';
 
 /** What happens to the hub (or quill) for this candidate's shaft. */
 export interface HubChange {
-  kind: 'none' | 'bushing' | 'sleeve' | 'rebore' | 'new-hub' | 'quill-bushing' | 'impossible' | 'unknown' | 'not-asked';
+  /**
+   * `not-told`: the shaft does not fit as it is, and nobody has told whether the hub may be replaced. `unknown`: a
+   * shaft or bore is unknown. `impossible`: it does not fit, and nothing the set allows makes it fit.
+   */
+  kind:
+    | 'none'
+    | 'bushing'
+    | 'sleeve'
+    | 'rebore'
+    | 'new-hub'
+    | 'new-sheave'
+    | 'quill-bushing'
+    | 'impossible'
+    | 'not-told'
+    | 'unknown';
 }
 
-export function hubChangeOf(_set: PumpSet, _fit: FrameDimensions, _seat: Seat): HubChange {
-  throw new Error('not yet written');
+export function hubChangeOf(set: PumpSet, fit: FrameDimensions, seat: Seat): HubChange {
+  return CHANGES[kindOf(set, fit, seat)];
 }
+
+const CHANGES: { readonly [K in HubChange['kind']]: HubChange } = {
+  none: { kind: 'none' },
+  bushing: { kind: 'bushing' },
+  sleeve: { kind: 'sleeve' },
+  rebore: { kind: 'rebore' },
+  'new-hub': { kind: 'new-hub' },
+  'new-sheave': { kind: 'new-sheave' },
+  'quill-bushing': { kind: 'quill-bushing' },
+  impossible: { kind: 'impossible' },
+  'not-told': { kind: 'not-told' },
+  unknown: { kind: 'unknown' },
+};
+
+/** Pump shafts are interchangeable only with their own type and size. */
+export const isPumpShaft = (shaft: ShaftKind): boolean => shaft !== 'plain' && shaft !== 'short' && shaft !== 'special';
+
+function kindOf(set: PumpSet, fit: FrameDimensions, seat: Seat): HubChange['kind'] {
+  const have = fit.dimensions.shaftDiameterMm.value;
+  const need = seat.shaftDiameter.value;
+  const isPump =
+    seat.input === 'pump-shaft' || isPumpShaft(fit.shaft) || (seat.shaft !== null && isPumpShaft(seat.shaft));
+  if (isPump) return asPumpShaft(fit, seat, have, need);
+  if (have === null || need === null) return 'unknown';
+  if (isSameLength(have, need)) return 'none';
+  if (seat.input === 'quill')
+    return have < need && set.coupling.quill.bushing === true ? 'quill-bushing' : 'impossible';
+  return asHub(set, have, need, fit.dimensions.keyWidthMm.value);
+}
+
+function asPumpShaft(fit: FrameDimensions, seat: Seat, have: number | null, need: number | null): HubChange['kind'] {
+  // With no plate of the failed motor nobody knows which pump shaft the pump takes.
+  if (seat.shaft === null || seat.shaft === 'special' || fit.shaft === 'special') return 'unknown';
+  if (familyOf(seat.shaft) !== familyOf(fit.shaft)) return 'impossible';
+  if (have !== null && need !== null) return isSameLength(have, need) ? 'none' : 'impossible';
+  // The thread of a jet-pump shaft goes with the frame; the bore of a hollow shaft and the cone of a taper do not.
+  return fit.shaft === 'J' && fit.frame === seat.frame ? 'none' : 'unknown';
+}
+
+const familyOf = (shaft: ShaftKind): ShaftKind => (shaft === 'short' ? 'plain' : shaft);
+
+function asHub({ coupling }: PumpSet, have: number, need: number, keyWidthMm: number | null): HubChange['kind'] {
+  const { bushed, reboreToMm, sleeve, replaceable } = coupling.hub;
+  const canNewSheave = coupling.type === 'belt' && coupling.sheave.changeable === true;
+  if (have < need) {
+    if (bushed === true) return 'bushing';
+    if (sleeve === true && keyWidthMm !== null && sleeveWallMm(have, need, keyWidthMm) >= LEAST_WALL_MM)
+      return 'sleeve';
+  } else {
+    if (bushed === true && (reboreToMm === null || have <= reboreToMm)) return 'bushing';
+    if (reboreToMm !== null && have <= reboreToMm) return 'rebore';
+  }
+  if (replaceable === true) return 'new-hub';
+  if (canNewSheave) return 'new-sheave';
+  return replaceable === false ? 'impossible' : 'not-told';
+}
+
+/**
+ * What is left of a sleeve over the key: half of the difference less half of a square key. Flatter IEC keys leave a
+ * little more, so this is on the safe side.
+ */
+export const sleeveWallMm = (shaftMm: number, boreMm: number, keyWidthMm: number): number =>
+  (boreMm - shaftMm) / 2 - keyWidthMm / 2 + DUST;
+
+/** Common practice, no source. */
+export const LEAST_WALL_MM = 3;
+const DUST = 1e-9;

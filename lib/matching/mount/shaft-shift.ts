@@ -1,0 +1,59 @@
+import type { PumpSet } from '@/lib/plant/set';
+import type { FrameDimensions } from '@/lib/standards/dimension';
+import { holeToShaftEndMm, type Seat } from '../context/seat';
+
+/**
+ * Where the shaft end comes to stand, and what takes up the difference. `overhangs`: the hub slides outward and keeps
+ * 0.8 of its length on the shaft. `slides-back`: the hub slides back on a shaft that leaves room. `gap`: the coupling
+ * gap takes it up. `too-far`, `too-near`: none of these. `no-hub`, `no-gap`: that length is not told and decides.
+ */
+export type ShaftShift =
+  | 'same'
+  | 'overhangs'
+  | 'slides-back'
+  | 'gap'
+  | 'too-far'
+  | 'too-near'
+  | 'no-hub'
+  | 'no-gap'
+  | 'unknown'
+  | 'not-asked';
+
+export function shaftShift(set: PumpSet, fit: FrameDimensions, seat: Seat): ShaftShift {
+  const have = holeToShaftEndMm(fit);
+  const need = seat.holeToShaftEnd.value;
+  if (have === null || need === null) return 'unknown';
+  const nearerMm = have - need;
+  if (Math.abs(nearerMm) <= PLAY_MM) return 'same';
+  // A sheave is set along the shaft until the belts run true.
+  if (set.coupling.type === 'belt') return 'slides-back';
+  return nearerMm < 0 ? further(set, -nearerMm) : nearer(set, nearerMm, fit);
+}
+
+/** What the play of the foot bolts takes up along the shaft. Common practice, no source. */
+const PLAY_MM = 1;
+/** Share of a hub that must sit on the shaft. Common practice, no source. */
+export const CARRIED_SHARE = 0.8;
+/** A shift this small no coupling feels, whatever its gap. Common practice, no source. */
+const SMALL_SHIFT_MM = 3;
+const DUST = 1e-9;
+
+function further({ coupling }: PumpSet, mm: number): ShaftShift {
+  const { hub, gapMm, gapMaxMm } = coupling;
+  const opensMm = gapMm === null || gapMaxMm === null ? null : gapMaxMm - gapMm;
+  if (hub.lengthMm === null) return opensMm !== null && mm <= opensMm + DUST ? 'gap' : 'no-hub';
+  const overhangMm = hub.lengthMm * (1 - CARRIED_SHARE);
+  if (mm <= overhangMm + DUST) return 'overhangs';
+  return opensMm !== null && mm <= overhangMm + opensMm + DUST ? 'gap' : 'too-far';
+}
+
+function nearer({ coupling }: PumpSet, mm: number, { dimensions }: FrameDimensions): ShaftShift {
+  const { hub, gapMm, gapMinMm } = coupling;
+  const length = dimensions.shaftLengthMm.value;
+  const hasRoom = hub.lengthMm !== null && length !== null && length - mm >= hub.lengthMm - DUST;
+  // The shaft end then stands in the gap: it must not reach the pump's.
+  if (hasRoom && (gapMm === null || mm < gapMm)) return 'slides-back';
+  if (gapMm !== null && gapMinMm !== null) return gapMm - mm >= gapMinMm - DUST ? 'gap' : 'too-near';
+  if (gapMm !== null && mm >= gapMm) return 'too-near';
+  return mm <= SMALL_SHIFT_MM + DUST ? 'gap' : 'no-gap';
+}
