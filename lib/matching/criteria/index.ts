@@ -1,5 +1,6 @@
 import type { Criterion } from '../criterion';
 import type { CriterionId } from '../finding';
+import { breakaway } from './load/breakaway';
 import { duty } from './load/duty';
 import { efficiencyClass } from './load/efficiency-class';
 import { loading } from './load/loading';
@@ -31,6 +32,7 @@ export const criteria: readonly (readonly [CriterionId, Criterion])[] = [
   ['speed', speed],
   ['power', power],
   ['torque', torque],
+  ['breakaway', breakaway],
   ['duty', duty],
   ['loading', loading],
   ['enclosure', enclosure],

@@ -49,7 +49,7 @@ const IEC_UP_TO = 9;
 const IEC_CITE = 'locked-rotor up to 9 × plate amps: common practice, no source';
 
 /** The most this motor may take: by its code letter, its design, or what is usual for IEC motors; null unknown. */
-function lockedRotorCurrent(
+export function lockedRotorCurrent(
   { codeLetter, design, phases, kind: build }: Motor,
   { kind, plate, volts, amps }: RatingRow,
 ): LockedRotorCurrent | null {
