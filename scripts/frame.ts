@@ -1,41 +1,52 @@
 /** npm run -s frame -- FRAME [MOUNTING] [--poles N] [--system NEMA|IEC]: the mounting of a frame as JSON. */
 import { parseArgs } from 'node:util';
-import type { Problem } from '../lib/plant/reading';
+import type { Problem, Reading } from '../lib/plant/reading';
 import { type FrameAnswer, frameAnswer } from '../lib/standards/frame-answer';
 
 const answer = answerTo(process.argv.slice(2));
-if (Array.isArray(answer)) {
-  for (const { path, value, says } of answer) console.error(`${path}: ${value === null ? '' : `"${value}" `}${says}`);
+if (answer.ok) console.log(JSON.stringify(answer.value, null, 2));
+else {
+  for (const { path, value, says } of answer.problems)
+    console.error([`${path}:`, ...(value === null ? [] : [shown(value)]), says].join(' '));
   process.exitCode = 2;
-} else console.log(JSON.stringify(answer, null, 2));
-
-function answerTo(args: string[]): FrameAnswer | Problem[] {
-  let parsed: ReturnType<typeof parse>;
-  try {
-    parsed = parse(args);
-  } catch (error) {
-    return [{ path: 'options', value: null, says: error instanceof Error ? error.message : String(error) }];
-  }
-  const { positionals, values } = parsed;
-  const [frame, mounting = null, ...others] = positionals;
-  const problems: Problem[] = others.map((value) => ({ path: 'options', value, says: 'is one word too many' }));
-  const poles = values.poles === undefined ? null : Number(values.poles);
-  if (poles !== null && !Number.isInteger(poles))
-    problems.push({ path: 'poles', value: values.poles ?? null, says: 'must be an even number from 2 up' });
-  const system = values.system?.toUpperCase() ?? null;
-  if (system !== null && system !== 'NEMA' && system !== 'IEC')
-    return [...problems, { path: 'system', value: values.system ?? null, says: 'must be NEMA or IEC' }];
-  if (frame === undefined)
-    return [...problems, { path: 'frame', value: null, says: 'write a frame such as 184TC or 112M' }];
-  if (problems.length > 0) return problems;
-  const read = frameAnswer(frame, { mounting, poles, system });
-  return read.ok ? read.value : read.problems;
 }
 
-function parse(args: string[]) {
-  return parseArgs({
+function answerTo(args: string[]): Reading<FrameAnswer> {
+  // Not strict: what is wrong is told in our own words, all of it at once.
+  const { positionals, values } = parseArgs({
     args,
-    allowPositionals: true,
+    strict: false,
     options: { poles: { type: 'string' }, system: { type: 'string' } },
   });
+  const [frame, mounting = null, ...others] = positionals;
+  const problems: Problem[] = others.map((value) => ({ path: 'options', value, says: 'is one word too many' }));
+  for (const [name, value] of Object.entries(values)) {
+    if (name !== 'poles' && name !== 'system')
+      problems.push({
+        path: `--${name}`,
+        value: null,
+        says: 'is not an option known here: there is --poles, --system',
+      });
+    else if (typeof value !== 'string') problems.push({ path: name, value: null, says: `is missing after --${name}` });
+  }
+  const poles = typeof values.poles === 'string' ? values.poles : null;
+  if (poles !== null && !/^\d{1,2}$/.test(poles))
+    problems.push({ path: 'poles', value: poles, says: 'must be an even number from 2 up' });
+  const system = typeof values.system === 'string' ? values.system.toUpperCase() : null;
+  if (system !== null && system !== 'NEMA' && system !== 'IEC')
+    problems.push({ path: 'system', value: system, says: 'must be NEMA or IEC' });
+  if (frame === undefined)
+    problems.push({ path: 'frame', value: null, says: 'is missing: write a frame such as 184TC or 112M' });
+  if (frame === undefined || problems.length > 0) return { ok: false, problems };
+  return frameAnswer(frame, {
+    mounting,
+    poles: poles === null ? null : Number(poles),
+    system: system === 'NEMA' || system === 'IEC' ? system : null,
+  });
+}
+
+/** On one line whatever was typed. */
+function shown(value: string): string {
+  const quoted = JSON.stringify(value);
+  return quoted.length > 80 ? `${quoted.slice(0, 76)}..."` : quoted;
 }

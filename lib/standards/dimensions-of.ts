@@ -1,7 +1,8 @@
 import type { Problem, Reading } from '@/lib/plant/reading';
 import type { FrameDimensions } from './dimension';
 import { unknownDimensions } from './dimension-of';
-import { type FrameSystem, type FrameText, frameName } from './frame-name';
+import { frameName } from './frame-name';
+import type { FrameSystem, FrameText, NemaFrameName } from './frame-text';
 import { iecDimensions } from './iec-dimensions';
 import { iecFlange } from './iec-face';
 import { type Mounting, mountingCode } from './mounting-code';
@@ -31,6 +32,8 @@ export function readFrame(frame: string, options: FrameOptions = {}): Reading<Fr
   const mounting = held ?? text.mounting;
   if (name.system === 'IEC' && name.flange !== null && mounting !== null && !takes(mounting, name.flange))
     problems.push({ path: 'mounting', value: mounting.name, says: `does not go with flange ${name.flange}` });
+  const clash = name.system === 'NEMA' && mounting !== null ? clashOf(name, mounting) : null;
+  if (clash !== null && mounting !== null) problems.push({ path: 'mounting', value: mounting.name, says: clash });
   if (name.system === null && mounting !== null)
     problems.push({
       path: 'mounting',
@@ -46,9 +49,12 @@ export function readFrame(frame: string, options: FrameOptions = {}): Reading<Fr
  * `readFrame` says why.
  */
 export function dimensionsOf(frame: string | null, options: FrameOptions = {}): FrameDimensions {
-  if (frame === null) return nothingKnown('');
+  if (frame === null) return nothingKnown('', 'no frame is told');
   const { read, held } = readBoth(frame, options);
-  if (!read.ok) return nothingKnown(frame.trim());
+  if (!read.ok) {
+    const [problem] = read.problems;
+    return nothingKnown(frame.trim(), problem ? `frame "${frame.trim()}" ${problem.says}` : null);
+  }
   const text = read.value;
   const poles = options.poles ?? null;
   const isAgreed = held === null || text.mounting === null || agree(text.mounting, held);
@@ -67,10 +73,12 @@ function readBoth(frame: string, { mounting = null, system = null }: FrameOption
     if (code.ok) held = code.value;
     else problems.push(...code.problems);
   }
-  // An IM code is evidence of an IEC frame only where the text alone could be either.
+  // NEMA motors carry IM codes too, but a NEMA frame with a face says so: "56" with IM B14 can only be the IEC frame.
   const first = frameName(frame, { system });
   const read =
-    !first.ok && system === null && held?.isIec ? orFirst(first, frameName(frame, { system: 'IEC' })) : first;
+    !first.ok && system === null && held?.isIec && held.hasFace === true
+      ? orFirst(first, frameName(frame, { system: 'IEC' }))
+      : first;
   if (!read.ok) problems.unshift(...read.problems);
   return { read, held, problems };
 }
@@ -82,20 +90,29 @@ const agree = (a: Mounting, b: Mounting): boolean =>
   (a.feet === null || b.feet === null || a.feet === b.feet) &&
   (a.face === null || b.face === null || a.face === b.face);
 
+/** A NEMA frame tells its face in its letters; a code that says otherwise is one of two wrong things. */
+function clashOf(name: NemaFrameName, mounting: Mounting): string | null {
+  if (name.hasSpecialMounting) return null;
+  const hasFace = name.face !== null || name.isJetPump;
+  if (mounting.hasFace === true && !hasFace) return `has a face and ${name.frame} names none, as ${name.frame}C would`;
+  if (mounting.face === 'none' && hasFace) return `has no face and ${name.frame} names one`;
+  return null;
+}
+
 const takes = (mounting: Mounting, flange: string): boolean =>
   mounting.face === null ? mounting.hasFace !== false : flange.startsWith(mounting.face);
 
 function resolve({ name }: FrameText, mounting: Mounting | null, poles: number | null): FrameDimensions {
   if (name.system === 'NEMA') return nemaDimensions(name, mounting);
   if (name.system === 'IEC') return iecDimensions(name, mounting, poles);
-  return { ...nothingKnown(name.frame), face: iecFlange(name.frame), system: 'IEC' };
+  return { ...nothingKnown(name.frame, `${name.frame} is a flange alone`), face: iecFlange(name.frame), system: 'IEC' };
 }
 
-function nothingKnown(frame: string): FrameDimensions {
+function nothingKnown(frame: string, why: string | null): FrameDimensions {
   return {
     frame,
     system: null,
-    dimensions: unknownDimensions(),
+    dimensions: unknownDimensions(why),
     face: null,
     holding: { feet: null, face: null, shaft: null, positions: [] },
     shaft: 'plain',

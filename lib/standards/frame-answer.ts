@@ -1,7 +1,7 @@
 import type { Reading } from '@/lib/plant/reading';
 import { DIMENSION_NAMES, type Dimension, type DimensionName, type FaceKind } from './dimension';
 import { type FrameOptions, readFrame } from './dimensions-of';
-import type { FrameSystem } from './frame-name';
+import type { FrameSystem } from './frame-text';
 
 /** What the command, the API and the page of a frame answer. A flange alone has no dimensions. */
 export interface FrameAnswer {

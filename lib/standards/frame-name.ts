@@ -1,60 +1,10 @@
 import type { Problem, Reading } from '@/lib/plant/reading';
+import type { FrameSystem, FrameText, IecFrameName, NemaFrameName } from './frame-text';
 import { iecFrameName } from './iec-frame-name';
 import { type Mounting, mountingCode } from './mounting-code';
 import { nemaFrameName } from './nema-frame-name';
 import { iecFlanges } from './tables/iec-flanges';
 import { iecFootFrames } from './tables/iec-foot-frames';
-
-export type FrameSystem = 'NEMA' | 'IEC';
-export type NemaFaceLetters = 'C' | 'CH' | 'D' | 'JM' | 'JP' | 'VP' | 'P' | 'PH' | 'HP' | 'HPH' | 'LP' | 'LPH';
-
-export interface NemaFrameName {
-  system: 'NEMA';
-  /** Canonical: prefix letters and spaces gone, e.g. "184TC", "182/4T". */
-  frame: string;
-  /** One number, or the two of a base with both hole patterns. */
-  numbers: readonly number[];
-  /** small: 42, 48, 56; U: the 1952 series, also 182 to 215 without a letter; original: before 1952. */
-  generation: 'small' | 'T' | 'U' | 'original';
-  isShort: boolean;
-  /** 48H, 56H. */
-  hasLongBase: boolean;
-  face: NemaFaceLetters | null;
-  /** A face on the end away from the drive end: not what the pump bolts to. */
-  farFace: 'F' | 'FC' | 'FD' | null;
-  isJetPump: boolean;
-  isTaper: boolean;
-  isVertical: boolean;
-  /** Y: the foot and face dimensions are not the standard's. */
-  hasSpecialMounting: boolean;
-  /** Z: the shaft is not the standard's. */
-  hasSpecialShaft: boolean;
-}
-
-export interface IecFrameName {
-  system: 'IEC';
-  frame: string;
-  height: number;
-  /** Letters told; more than one is a base with the holes of each; none on a height that has no letter or was told none. */
-  lengths: readonly ('S' | 'M' | 'L')[];
-  /** The flange written beside the frame, e.g. "FF215". */
-  flange: string | null;
-  /** The shaft diameter written beside the frame, as in "112M 28 FF215". */
-  shaftMm: number | null;
-}
-
-/** A flange alone, such as "FF165". */
-export interface FlangeName {
-  system: null;
-  frame: string;
-}
-
-export interface FrameText {
-  name: NemaFrameName | IecFrameName | FlangeName;
-  /** Written in the same text, as in "100L-4 B35". */
-  mounting: Mounting | null;
-  poles: number | null;
-}
 
 export interface FrameHints {
   /** Decides where one text is a frame of both systems ("56", "225"). */
@@ -68,13 +18,12 @@ export interface FrameHints {
 export function frameName(text: string, { system = null }: FrameHints = {}): Reading<FrameText> {
   const fail = (says: string): Reading<FrameText> => ({
     ok: false,
-    problems: [{ path: 'frame', value: text.trim() || null, says }],
+    problems: [{ path: 'frame', value: text.trim().slice(0, LONGEST) || null, says }],
   });
-  let rest = ` ${text
-    .toUpperCase()
-    .replaceAll(/[_\s]+/g, ' ')
-    .trim()} `;
-  if (rest.trim() === '') return fail('is empty: write a frame such as 184TC or 112M');
+  if (text.length > LONGEST) return fail(`is longer than any frame: at most ${LONGEST} characters`);
+  const plain = plainText(text);
+  if (plain === '') return fail('is empty: write a frame such as 184TC or 112M');
+  let rest = ` ${plain} `;
   let hint = system;
   const take = (pattern: RegExp): RegExpExecArray | null => {
     const match = pattern.exec(rest);
@@ -117,7 +66,9 @@ export function frameName(text: string, { system = null }: FrameHints = {}): Rea
       `is the old DIN name of flange ${old}${/\d+/.exec(core)?.[0] && isIecHeight(core) ? `, or frame ${core.slice(1)} with a maker's letter` : ''}: write ${old}, or the frame without the letter`,
     );
 
-  const read = coreName(core, hint ?? (held?.isIec || flangeName !== null ? 'IEC' : null), hint !== null);
+  // NEMA motors carry IM codes too, but a NEMA frame with a face says so in its letters.
+  const isFlanged = flangeName !== null || (held?.isIec === true && held.hasFace === true);
+  const read = coreName(core, hint ?? (isFlanged ? 'IEC' : null), hint !== null);
   if (!read.ok) return { ok: false, problems: read.problems.map((one) => ({ ...one, value: text.trim() })) };
   const { name, poles: suffixPoles } = read.value;
   if (name.system === 'NEMA' && flangeName !== null)
@@ -132,6 +83,19 @@ export function frameName(text: string, { system = null }: FrameHints = {}): Rea
     value: { name: name.system === 'IEC' ? { ...name, flange: flangeName, shaftMm } : name, mounting: held, poles },
   };
 }
+
+/** More than any plate stamps in its frame field. */
+const LONGEST = 60;
+
+/** As people and spreadsheets write it: wide letters, odd spaces, odd dashes and what cannot be seen are made plain. */
+const plainText = (text: string): string =>
+  text
+    .normalize('NFKC')
+    .toUpperCase()
+    .replaceAll(/\p{Cf}/gu, '')
+    .replaceAll(/[\u2010-\u2015\u2212]/g, '-')
+    .replaceAll(/[_\s]+/g, ' ')
+    .trim();
 
 const shaftsOf = (height: number): number[] =>
   iecFootFrames.rows.filter((row) => row.height === height).flatMap(({ shafts }) => shafts.map(({ D }) => D[0]));
@@ -149,7 +113,7 @@ function coreName(core: string, likely: FrameSystem | null, isTold: boolean): Re
   if (likely === 'NEMA') return asNema();
   if (likely === 'IEC' && (iec.ok || isTold)) return iec;
   if (nema.ok && iec.ok) {
-    const says = `is a NEMA frame (${nema.value.frame}) and an IEC frame (${iec.value.name.frame}): say which system it is`;
+    const says = `is a NEMA frame (${nema.value.frame}) and an IEC frame (${iec.value.name.frame}): write "NEMA ${core}" or "IEC ${core}"`;
     return { ok: false, problems: [{ path: 'frame', value: core, says }] };
   }
   if (nema.ok) return asNema();

@@ -1,6 +1,6 @@
 import type { Dimension, DimensionName, FrameDimensions, Holding } from './dimension';
 import { standardDimension, unknownDimension, unknownDimensions } from './dimension-of';
-import type { IecFrameName } from './frame-name';
+import type { IecFrameName } from './frame-text';
 import { iecFace } from './iec-face';
 import type { Mounting } from './mounting-code';
 import { shaftFit } from './shaft-fit';

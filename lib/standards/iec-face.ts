@@ -1,5 +1,5 @@
 import type { Face } from './dimension';
-import type { IecFrameName } from './frame-name';
+import type { IecFrameName } from './frame-text';
 import type { Mounting } from './mounting-code';
 import { citeOf, statusOf, weaker } from './table';
 import { iecFlangeOfFrame } from './tables/iec-flange-of-frame';

@@ -1,5 +1,5 @@
 import type { Reading } from '@/lib/plant/reading';
-import type { IecFrameName } from './frame-name';
+import type { IecFrameName } from './frame-text';
 import { type IecFootFramesRow, iecFootFrames } from './tables/iec-foot-frames';
 
 /**

@@ -1,7 +1,7 @@
 import type { Motor } from '@/lib/plant/motor';
 import type { Dimension, DimensionName, Face, FrameDimensions } from './dimension';
 import { dimensionsOf } from './dimensions-of';
-import type { FrameSystem } from './frame-name';
+import type { FrameSystem } from './frame-text';
 
 const MEASURED_BY = 'measured by a person';
 
@@ -38,15 +38,18 @@ function frameDimensions(motor: Motor): FrameDimensions {
 const ambiguous = (frame: string | null): boolean => frame !== null && /^\D*(56|225)\s*[AB]?\s*$/i.test(frame);
 
 /**
- * Which standard the rest of the plate follows. NEMA MG 1 alone has the kVA code letter and the design letters A to D;
- * IEC 60034-12 alone has N and H with their Y and E forms; a plate in hp alone is a NEMA one (common practice, no source).
+ * Which standard the rest of the plate follows; null where nothing tells or two marks disagree. NEMA MG 1 alone has the kVA
+ * code letter and the design letters A to D; IEC 60034-12 alone has N and H with their Y and E forms. Without either a plate
+ * in hp alone is a NEMA one, and one in kW alone with an IM code an IEC one (common practice, no source).
  */
 function systemOf({ mounting, codeLetter, design, ratings }: Motor): FrameSystem | null {
-  if (mounting !== null && /^\s*IM\b/i.test(mounting)) return 'IEC';
-  if (design !== null && /^[NH]/.test(design)) return 'IEC';
-  if (codeLetter !== null || (design !== null && /^[A-D]$/.test(design))) return 'NEMA';
-  if (ratings.length > 0 && ratings.every(({ hp }) => hp !== null)) return 'NEMA';
-  return null;
+  const isNema = codeLetter !== null || (design !== null && /^[A-D]$/.test(design));
+  const isIec = design !== null && /^[NH]/.test(design);
+  if (isNema || isIec) return isNema && isIec ? null : isNema ? 'NEMA' : 'IEC';
+  if (ratings.length === 0) return null;
+  if (ratings.every(({ hp }) => hp !== null)) return 'NEMA';
+  const isMetric = ratings.every(({ hp, kw }) => hp === null && kw !== null);
+  return isMetric && mounting !== null && /^\s*IM\b/i.test(mounting) ? 'IEC' : null;
 }
 
 /** Where each measured figure goes; a hole measured is the foot hole. */

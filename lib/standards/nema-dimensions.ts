@@ -1,6 +1,6 @@
 import type { Dimension, DimensionName, FrameDimensions, Holding, ShaftKind } from './dimension';
 import { mmOfPrinted, standardDimension, unknownDimension, unknownDimensions } from './dimension-of';
-import type { NemaFrameName } from './frame-name';
+import type { NemaFrameName } from './frame-text';
 import type { Mounting } from './mounting-code';
 import { clauseOfFace, nemaFace, nemaFaceRow } from './nema-face';
 import { nemaFeet, nemaFootFrame } from './nema-foot-frame';

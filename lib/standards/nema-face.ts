@@ -1,6 +1,6 @@
 import type { Face, FaceKind } from './dimension';
 import { mmOfPrinted } from './dimension-of';
-import type { NemaFrameName } from './frame-name';
+import type { NemaFrameName } from './frame-text';
 import { nemaFootFrame } from './nema-foot-frame';
 import { type Cell, citeOf, type Limits, statusOf, weaker } from './table';
 import { type NemaFacesRow, nemaFaces } from './tables/nema-faces';

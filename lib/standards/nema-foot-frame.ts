@@ -1,11 +1,9 @@
-import type { NemaFrameName } from './frame-name';
-import { seriesOf } from './nema-frame-name';
+import type { NemaFrameName } from './frame-text';
+import { nemaPattern, seriesOf } from './nema-number';
 import type { Cell } from './table';
 import { type NemaFootFramesRow, nemaFootFrames } from './tables/nema-foot-frames';
-import { nemaTwoF } from './tables/nema-two-f';
 
 const byFrame = new Map(nemaFootFrames.rows.map((row) => [row.frame, row]));
-const twoFBySeries = new Map(nemaTwoF.rows.map((row) => [row.series, row]));
 
 /** The row of a frame's feet and shaft; null where the table does not list the frame with that shaft. */
 export function nemaFootFrame(name: NemaFrameName): NemaFootFramesRow | null {
@@ -32,13 +30,10 @@ export function nemaFeet(number: number, name: NemaFrameName): NemaFeet | null {
   const own =
     nemaFootFrame({ ...name, numbers: [number] }) ?? nemaFootFrame({ ...name, numbers: [number], isShort: false });
   if (own) return own;
+  const pattern = nemaPattern(number);
+  if (pattern === null) return null;
   const series = seriesOf(number);
-  const row = twoFBySeries.get(series);
-  const twoF = row?.twoF[String(number).slice(2)];
-  if (!row || !twoF) return null;
-  const sister =
-    nemaFootFrames.rows.find(
-      (one) => seriesOf(Number.parseInt(one.frame, 10)) === series && one.generation === name.generation,
-    ) ?? nemaFootFrames.rows.find((one) => seriesOf(Number.parseInt(one.frame, 10)) === series);
-  return { D: row.D, E: sister?.E ?? null, twoF, H: sister?.H ?? null };
+  const sisters = nemaFootFrames.rows.filter((one) => seriesOf(Number.parseInt(one.frame, 10)) === series);
+  const sister = sisters.find((one) => one.generation === name.generation) ?? sisters[0];
+  return { ...pattern, E: sister?.E ?? null, H: sister?.H ?? null };
 }

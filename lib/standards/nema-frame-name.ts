@@ -1,6 +1,6 @@
 import type { Reading } from '@/lib/plant/reading';
-import type { NemaFaceLetters, NemaFrameName } from './frame-name';
-import { nemaTwoF } from './tables/nema-two-f';
+import type { NemaFaceLetters, NemaFrameName } from './frame-text';
+import { isNemaNumber, seriesOf } from './nema-number';
 
 /** Reads a NEMA frame such as "184TC", "L56HC", "182/4T", "284TSCZ" (NEMA MG 1 4.2). */
 export function nemaFrameName(core: string): Reading<NemaFrameName> {
@@ -13,19 +13,20 @@ export function nemaFrameName(core: string): Reading<NemaFrameName> {
   if (!match) return fail('is not a frame known here: write a frame such as 184TC (NEMA) or 112M (IEC)', null);
   const [, digits = '', early = '', slashed, dashed, late = ''] = match;
   const first = Number(digits);
-  if (!isNumber(first)) return fail(`${first} is not a NEMA frame number`, null);
+  if (!isNemaNumber(first)) return fail(`${first} is not a NEMA frame number`, null);
   const second = secondOf(digits, slashed ?? dashed);
-  if (second !== null && (!isNumber(second) || seriesOf(second) !== seriesOf(first)))
+  if (second !== null && (!isNemaNumber(second) || seriesOf(second) !== seriesOf(first)))
     return fail(`${digits} and ${slashed ?? dashed} are not two lengths of one NEMA series, as in 182/4T`);
 
   // "182T/184T" writes the T twice.
-  const letters = `${early}${late.replaceAll('-', '').replace(early === '' ? '' : /^T/, '')}`;
-  const told = lettersOf(letters);
+  const after = late.replaceAll('-', '');
+  const letters = `${early}${early !== '' && slashed !== undefined ? after.replace(/^T/, '') : after}`;
+  const isSmall = first < 100;
+  const told = lettersOf(letters, isSmall);
   if (told.left !== '')
     return fail(`"${told.left}" is not understood in the letters "${letters}" after NEMA frame ${digits}`);
   const { generation: letter, ...suffixes } = told.value;
   const isPump = suffixes.face !== null && suffixes.face !== 'C' && suffixes.face !== 'CH' && suffixes.face !== 'D';
-  const isSmall = first < 100;
   if (isSmall && letter !== null)
     return fail(`${digits}${letter} is not a NEMA frame: ${digits} has no ${letter} series`);
   if (suffixes.hasLongBase && first !== 48 && first !== 56) return fail(`H after ${digits}: only 48H and 56H exist`);
@@ -41,17 +42,6 @@ export function nemaFrameName(core: string): Reading<NemaFrameName> {
   return { ok: true, value: { system: 'NEMA', frame, numbers, generation, ...suffixes } };
 }
 
-const twoFBySeries = new Map(nemaTwoF.rows.map((row) => [row.series, row.twoF]));
-
-/** First two digits times ten; the small frames are their own series. */
-export const seriesOf = (number: number): number => (number < 100 ? number : Number(String(number).slice(0, 2)) * 10);
-
-const isNumber = (number: number): boolean =>
-  number === 42 ||
-  number === 48 ||
-  number === 56 ||
-  (number > 100 && twoFBySeries.get(seriesOf(number))?.[String(number).slice(2)] !== undefined);
-
 /** 182, 184, 213 and 215 carry no letter in the 1952 series; U begins at 254U. */
 const isOf1952 = (number: number): boolean => [182, 184, 213, 215].includes(number);
 
@@ -66,10 +56,10 @@ const canonical = (letters: string, number: number, isPump: boolean): string =>
       ? letters.replace(/^U/, '')
       : letters;
 
-/** "182/4T" and "182/184T" are 182T and 184T on one base. */
+/** "182/4T", "213/15T" and "182/184T" are two lengths on one base. */
 function secondOf(first: string, second: string | undefined): number | null {
   if (second === undefined) return null;
-  return Number(second.length <= first.length - 2 ? first.slice(0, 2) + second : second);
+  return Number(second.length < first.length ? first.slice(0, first.length - second.length) + second : second);
 }
 
 interface Letters extends Omit<NemaFrameName, 'system' | 'frame' | 'numbers' | 'generation'> {
@@ -93,7 +83,7 @@ const FACES = [
 ] as const satisfies NemaFaceLetters[];
 
 /** Reads the letters from left to right; `left` is the first one that has no meaning where it stands. */
-function lettersOf(letters: string): { value: Letters; left: string } {
+function lettersOf(letters: string, isSmall: boolean): { value: Letters; left: string } {
   const value: Letters = {
     generation: null,
     isShort: false,
@@ -129,8 +119,9 @@ function lettersOf(letters: string): { value: Letters; left: string } {
     else if (take('Y')) value.hasSpecialMounting = true;
     // E is an elevator shaft end: no figures for it here, so it is told as special.
     else if (take('Z') || take('E')) value.hasSpecialShaft = true;
-    // Carbonator, gasoline and sump pump hubs and oil-burner flanges: mountings of their own, without figures here.
-    else if (value.face === null && ['B', 'G', 'K', 'M', 'N'].some(take)) value.hasSpecialMounting = true;
+    // Carbonator, gasoline and sump pump hubs and oil-burner flanges of small frames (that only small frames have them is
+    // from memory): mountings of their own, without figures here.
+    else if (isSmall && value.face === null && ['B', 'G', 'K', 'M', 'N'].some(take)) value.hasSpecialMounting = true;
     // Direct-current machine, wound-rotor crane motor: nothing of the drive end changes.
     else if (take('A') || take('X')) continue;
   } while (left !== before && left !== '');
