@@ -27,6 +27,8 @@ export function shaftShift(set: PumpSet, fit: FrameDimensions, seat: Seat): Shaf
   if (Math.abs(nearerMm) <= PLAY_MM) return 'same';
   // A sheave is set along the shaft until the belts run true.
   if (set.coupling.type === 'belt') return 'slides-back';
+  // Held by its face as well, with no hub to slide: the shaft stays, and the foot holes are off by the difference.
+  if (seat.needsFace && seat.input !== 'hub') return nearerMm < 0 ? 'too-far' : 'too-near';
   return nearerMm < 0 ? further(set, -nearerMm) : nearer(set, nearerMm, fit);
 }
 

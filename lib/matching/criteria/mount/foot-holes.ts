@@ -1,0 +1,99 @@
+import type { Motor } from '@/lib/plant/motor';
+import type { PumpSet } from '@/lib/plant/set';
+import type { Dimension } from '@/lib/standards/dimension';
+import { figure } from '@/lib/units/figure';
+import type { Context } from '../../context';
+import { LEAST_PLATE_MM } from '../../context/base-change';
+import { block, type Compared, type Finding, needsWork, ok, toRead } from '../../finding';
+import { citeOfBoth } from '../../mount/cite-of-both';
+import { nearest } from '../../mount/hole-misfit';
+
+/**
+ * Do the foot holes meet the bolts? Spacings across × along in mm. Every recorded hole pattern of the motor counts. Not
+ * asked of a motor held by its face alone.
+ */
+export function footHoles(set: PumpSet, _: Motor, context: Context): Finding | null {
+  const { base, seat, fit } = context;
+  if (base.holes === 'not-asked') return null;
+
+  const { holesAcrossMm: across, holesAlongMm: along, footHoleMm: hole } = fit.dimensions;
+  const compared: Compared = {
+    criterion: 'foot-holes',
+    have: patternOf(across, along),
+    need: patternOf(seat.holesAcross, seat.holesAlong),
+    unit: 'mm',
+    cite: `${citeOfBoth(along, seat.holesAlong, COMMON)}${seat.bolt.cite === null ? '' : `; ${seat.bolt.cite}`}`,
+  };
+  switch (base.holes) {
+    case 'fits':
+      return ok(compared, 'The foot holes take the bolts as they stand.');
+    case 'either':
+      return toRead(
+        compared,
+        'The failed motor had two hole patterns and this one fits only one of them.',
+        'Measure at the base how far apart the bolts stand along the shaft',
+        5,
+      );
+    case 'unknown':
+      return ofSpacing(across.value === null || along.value === null, compared);
+    case 'no-hole':
+      return toRead(compared, 'The size of its foot holes is unknown.', 'Measure the foot holes of this motor', 2);
+    case 'no-bolt':
+      return toRead(compared, 'The size of the foot bolts is unknown.', 'Measure the foot bolts at the base', 5);
+    case 'misfit':
+      return misfit(set, context, hole, compared);
+  }
+}
+
+const COMMON = 'common practice, no source';
+
+function patternOf({ value: across }: Dimension, { value, alternatives }: Dimension): string | null {
+  if (across === null || value === null) return null;
+  let along = figure(value);
+  for (const other of alternatives) along += ` or ${figure(other)}`;
+  return `${figure(across)} × ${along}`;
+}
+
+function ofSpacing(isCandidate: boolean, compared: Compared): Finding {
+  return isCandidate
+    ? toRead(compared, 'Its foot-hole spacing is unknown.', 'Measure its foot holes across and along the shaft', 5)
+    : toRead(compared, 'The bolt spacing at the base is unknown.', 'Measure the bolts across and along the shaft', 5);
+}
+
+function misfit(set: PumpSet, { base, seat, fit, settings }: Context, hole: Dimension, compared: Compared): Finding {
+  const says = `${misfitOf(fit.dimensions, seat, hole)} Look for a second set of holes in base or feet first.`;
+  if (base.isTransition)
+    return needsWork(compared, says, {
+      id: 'transition-base',
+      what: 'Make a transition base with holes for the old bolts and for this motor',
+      hours: settings.hours['transition-base'],
+    });
+  if (set.base.slotting === true)
+    return needsWork(compared, says, {
+      id: 'slot-or-redrill',
+      what: 'Slot or redrill the base for this motor’s foot holes',
+      hours: settings.hours['slot-or-redrill'],
+    });
+  const { stackMm } = base;
+  const isLow = set.base.transitionBase === true && stackMm !== null;
+  return block(
+    compared,
+    isLow
+      ? `${says} The ${figure(Math.max(0, stackMm))} mm under its feet are too little for a transition base (${LEAST_PLATE_MM} mm).`
+      : says,
+  );
+}
+
+function misfitOf(
+  { holesAcrossMm, holesAlongMm }: Context['fit']['dimensions'],
+  seat: Context['seat'],
+  hole: Dimension,
+) {
+  const bolt = seat.bolt.value;
+  if (hole.value !== null && bolt !== null && hole.value < bolt)
+    return `Bolts of ${figure(bolt)} mm do not go through holes of ${figure(hole.value)} mm.`;
+  const across = nearest(holesAcrossMm, seat.holesAcross.value) / 2;
+  let along = nearest(holesAlongMm, seat.holesAlong.value) / 2;
+  for (const other of seat.holesAlong.alternatives) along = Math.min(along, nearest(holesAlongMm, other) / 2);
+  return `Each hole is off its bolt by ${figure(across)} mm across and ${figure(along)} mm along.`;
+}

@@ -1,0 +1,108 @@
+import type { Motor } from '@/lib/plant/motor';
+import type { PumpSet } from '@/lib/plant/set';
+import { figure } from '@/lib/units/figure';
+import type { Context } from '../../context';
+import { block, type Compared, type Finding, needsWork, note, ok, toJudge, toRead, type Work } from '../../finding';
+import { citeOfBoth } from '../../mount/cite-of-both';
+
+/**
+ * Does the shaft come to the height of the pump's, with what lies under its feet? In mm, nominal against nominal.
+ * The stack is the shims present and what the candidate is lower by. Not asked of a motor held by its face alone.
+ */
+export function shaftHeight(set: PumpSet, _: Motor, context: Context): Finding | null {
+  const { base, seat, fit } = context;
+  if (base.height === 'not-asked') return null;
+
+  const height = fit.dimensions.shaftHeightMm;
+  const compared: Compared = {
+    criterion: 'shaft-height',
+    have: height.value,
+    need: seat.shaftHeight.value,
+    unit: 'mm',
+    cite: citeOfBoth(height, seat.shaftHeight, COMMON),
+  };
+  if (base.addMm === null) return unknown(height.value, compared);
+  if (base.height === 'same') return ok(compared, 'Same shaft height: the shims stay as they are.');
+  if (set.coupling.type === 'belt') {
+    const found = onBelt(set.coupling.takeUpMm, base.addMm, base.stackMm, compared);
+    if (found !== null) return found;
+  }
+  return underFeet(set, base.addMm, context, compared);
+}
+
+const COMMON = 'common practice, no source';
+
+function unknown(have: number | null, compared: Compared): Finding {
+  return have === null
+    ? toRead(compared, 'Shaft height unknown.', 'Measure from the feet to the middle of the shaft', 5)
+    : toRead(
+        compared,
+        'The height that the set needs is unknown.',
+        'Measure at the set from the base, less the shims, to the middle of the pump shaft',
+        10,
+      );
+}
+
+/** A belt does not mind a few mm; null where height under the feet has to decide after all. */
+function onBelt(takeUpMm: number | null, addMm: number, stackMm: number | null, compared: Compared): Finding | null {
+  const mm = Math.abs(addMm);
+  const is = `${figure(mm)} mm ${addMm > 0 ? 'lower' : 'higher'}`;
+  if (takeUpMm !== null && mm <= takeUpMm + DUST)
+    return note(compared, `Shaft is ${is}: the belt's take-up of ${figure(takeUpMm)} mm covers it.`);
+  if (addMm > 0 || (stackMm !== null && stackMm >= 0)) return null;
+  if (takeUpMm === null)
+    return toRead(
+      compared,
+      `Shaft is ${is} and the belt's take-up is unknown.`,
+      'Measure the travel left on the slide rails',
+      5,
+    );
+  return toJudge(compared, `Shaft is ${is}, beyond the belt's take-up: another belt length or a lower base.`);
+}
+
+const DUST = 1e-9;
+
+function underFeet(set: PumpSet, addMm: number, { base, settings }: Context, compared: Compared): Finding {
+  const { height, stackMm } = base;
+  const present = set.base.shimsPresentMm;
+  if (height === 'unknown' || stackMm === null)
+    return toRead(
+      compared,
+      `Shaft is ${figure(-addMm)} mm higher; the shims under the feet now are unknown.`,
+      'Measure the shims under each foot of the old motor',
+      10,
+    );
+  if (height === 'too-high')
+    return block(
+      compared,
+      `Shaft is ${figure(-addMm)} mm too high: taking out the ${present === null ? '' : `${figure(present)} mm of `}shims leaves it ${figure(-stackMm)} mm above the pump's.`,
+    );
+  const says =
+    addMm < 0
+      ? `Shaft is ${figure(-addMm)} mm higher; ${figure(stackMm)} mm of shims remain.`
+      : `Shaft is ${figure(addMm)} mm lower${present === null ? '; what lies there now is unknown and comes on top.' : `: ${figure(stackMm)} mm under each foot in all.`}`;
+  return needsWork(compared, says, workOf(addMm, stackMm, base, settings.hours));
+}
+
+function workOf(
+  addMm: number,
+  stackMm: number,
+  { height, isTransition }: Context['base'],
+  hours: Context['settings']['hours'],
+): Work {
+  if (isTransition)
+    return {
+      id: 'transition-base',
+      what: `Make a transition base ${figure(stackMm)} mm high`,
+      hours: hours['transition-base'],
+    };
+  if (height === 'above-shims')
+    return {
+      id: 'ground-block',
+      what: `Fit a ground block of ${figure(stackMm)} mm under each foot, with longer bolts`,
+      hours: hours['ground-block'],
+    };
+  const what =
+    addMm > 0 ? `Shim each foot by ${figure(addMm)} mm` : `Take ${figure(-addMm)} mm of shims from under each foot`;
+  return { id: 'shims', what, hours: hours.shims };
+}
