@@ -8,6 +8,17 @@ import { power } from './load/power';
 import { speed } from './load/speed';
 import { temperatureAltitude } from './load/temperature-altitude';
 import { torque } from './load/torque';
+import { envelope } from './mount/envelope';
+import { face } from './mount/face';
+import { footHoles } from './mount/foot-holes';
+import { key } from './mount/key';
+import { lift } from './mount/lift';
+import { mounting } from './mount/mounting';
+import { shaftDiameter } from './mount/shaft-diameter';
+import { shaftHeight } from './mount/shaft-height';
+import { shaftLength } from './mount/shaft-length';
+import { shaftPosition } from './mount/shaft-position';
+import { terminalBox } from './mount/terminal-box';
 import { driveSuitability } from './supply/drive-suitability';
 import { frequency } from './supply/frequency';
 import { fullLoadCurrent } from './supply/full-load-current';
@@ -23,6 +34,17 @@ import { washdown } from './surroundings/washdown';
 
 /** Every question asked of a candidate, in the table's order. */
 export const criteria: readonly (readonly [CriterionId, Criterion])[] = [
+  ['mounting', mounting],
+  ['shaft-height', shaftHeight],
+  ['foot-holes', footHoles],
+  ['shaft-position', shaftPosition],
+  ['shaft-diameter', shaftDiameter],
+  ['shaft-length', shaftLength],
+  ['key', key],
+  ['face', face],
+  ['terminal-box', terminalBox],
+  ['envelope', envelope],
+  ['lift', lift],
   ['phases', phases],
   ['voltage', voltage],
   ['frequency', frequency],
