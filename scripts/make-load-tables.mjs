@@ -322,3 +322,26 @@ export interface PartLoadEfficiencyRow {
   },
   load.sources,
 );
+
+const ratings = readReference('ratings');
+write(
+  {
+    file: 'customary-pairs',
+    name: 'customaryPairs',
+    type: `/** A horsepower and the kW the trade stamps for it. */
+export interface CustomaryPairRow {
+  hp: number;
+  kw: Cell;
+}`,
+    source: {
+      standard: '10 CFR 431.25 and 431.446',
+      edition: '2006 and later',
+      clause: 'horsepower and standard kilowatt equivalent',
+    },
+    unit: 'kW',
+    columns: { hp: 'rated horsepower', kw: 'its standard kilowatt equivalent' },
+    rows: ratings.customary_pairs_us_regulation.map(({ hp, kw }) => ({ hp, kw: cell(kw) })),
+    notes: ['0.33 stands for a third of a horsepower.'],
+  },
+  ratings.sources,
+);

@@ -1,6 +1,11 @@
-/** A kW plate rounds the horsepower it stands for (5 hp is 3.73 kW, stamped 3.7). */
-const ROUNDED = 0.99;
+import { customaryPair } from '@/lib/standards/customary-pair';
 
-/** Whether two rated powers count as equal in the trade, and stay so under the same derating. */
-export const isSamePower = (kw: number, otherKw: number, deratedRatio: number, platedRatio: number): boolean =>
-  kw / otherKw >= ROUNDED && deratedRatio >= platedRatio * (1 - 1e-9);
+/** Powers written short (18.6 kW for 25 hp): common practice, no source. */
+const WRITTEN_SHORT = 0.995;
+
+/**
+ * Whether two rated powers count as equal in the trade, and stay so as derated. `deratedRatio`: the two as the
+ * surroundings leave them; where that is less than the plates' own ratio, the first loses more than the second.
+ */
+export const isSamePower = (kw: number, otherKw: number, deratedRatio: number): boolean =>
+  (kw / otherKw >= WRITTEN_SHORT || customaryPair(kw, otherKw)) && deratedRatio >= (kw / otherKw) * (1 - 1e-9);

@@ -1,4 +1,5 @@
 import type { Motor } from '@/lib/plant/motor';
+import { isInStep } from './plate-rows';
 import type { RatingRow } from './rating-row';
 
 /**
@@ -23,9 +24,7 @@ const TRUSTED_UP_TO = 1.25;
 export function motorLineOf(candidate: Motor, row: RatingRow): MotorLine | null {
   const { synchronousRpm, hertz, phi, fullLoadTorqueNm } = row;
   if (synchronousRpm === null || hertz === null || phi === null || fullLoadTorqueNm === null) return null;
-  // These run in step with the supply: their plate speed is synchronous, and that is no unknown slip.
-  const isInStep = candidate.kind === 'permanent-magnet' || candidate.kind === 'reluctance';
-  const slipRpm = row.slipRpm ?? (isInStep ? 0 : null);
+  const slipRpm = isInStep(candidate) ? 0 : row.slipRpm;
   if (slipRpm === null) return null;
   const flux2 = phi * phi;
   return {

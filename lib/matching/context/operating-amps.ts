@@ -10,15 +10,17 @@ const LINEAR_FROM = 0.5;
  * plate volts / volts, the published line-current method, and only above half load. Null when it cannot be told.
  */
 export function operatingAmps(
-  { plate, volts, hertz: baseHertz, phi }: RatingRow,
+  { plate, volts, hertz: baseHertz, phi, fluxRatio }: RatingRow,
   motorKw: number,
   hertz: number | null,
 ): number | null {
-  if (plate === null || plate.amps === null || plate.kw === null || plate.volts === null) return null;
-  if (volts === null || phi === null || baseHertz === null) return null;
+  if (plate === null || plate.amps === null || plate.kw === null || plate.hertz === null) return null;
+  if (volts === null || phi === null || baseHertz === null || fluxRatio === null) return null;
   const pu = hertz === null ? 1 : hertz / baseHertz;
   const load = motorKw / plate.kw;
-  const working = (load * plate.volts) / (volts * Math.min(1, pu));
+  // φ = (V/f)/(Vn/fn), so Vn/V, of a range its nearest end, is fn/f over φ.
+  const voltsRatio = plate.hertz / (baseHertz * fluxRatio);
+  const working = (load * voltsRatio) / Math.min(1, pu);
   if (plate.pf === null) return working < LINEAR_FROM ? null : plate.amps * working;
   const magnetising = Math.sqrt(1 - plate.pf * plate.pf) * (phi / Math.max(1, pu));
   return plate.amps * Math.hypot(plate.pf * working, magnetising);

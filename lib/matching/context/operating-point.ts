@@ -26,6 +26,8 @@ export interface Running {
 export interface OperatingPoint extends Running {
   flowChangePct: number | null;
   why: string | null;
+  /** True where all is known and still no speed can be told: the load is beyond what the motor is trusted to carry. */
+  isBeyond: boolean;
   /** On a drive: the frequency the set runs at. Null on the mains. */
   hertz: number | null;
   /** What the figures take from the failed motor or for granted; null when nothing. */
@@ -42,10 +44,11 @@ export interface Restored extends Running {
   sheaveScale: number;
 }
 
-/** A set that states no tolerance is judged like for like within this: common practice, no source. */
+/**
+ * A set that states no tolerance is judged within this, and the finding says so: common practice, no source. It lets pass
+ * every motor of the same poles (full-load slips of 0.5 to 5 %) and stops another number of poles or another frequency.
+ */
 export const LIKE_FOR_LIKE_FLOW_PCT = 5;
-/** A plate's slip may be out by this share of it: NEMA MG 1 12.46 (read in one text), IEC 60034-1 Table 20 (from memory). */
-const SLIP_TOLERANCE = 0.2;
 
 export function operatingPointOf(set: PumpSet, candidate: Motor, row: RatingRow): OperatingPoint {
   const load = drivenLoadOf(set);
@@ -58,9 +61,10 @@ export function operatingPointOf(set: PumpSet, candidate: Motor, row: RatingRow)
   // A gear's losses move the speed by a few per cent of the slip: without them the speed stands, the power does not.
   const torqueNm = load.torqueNm ?? load.losslessNm;
   const hertz = isDriveFed ? hertzSet(set, line, askedRpm, torqueNm) : null;
-  if (isDriveFed && hertz === null) return unsolved('No frequency gives the speed asked with this load.');
+  if (isDriveFed && hertz === null) return unsolved('No frequency gives the speed asked with this load.', true);
   const rpm = rpmUnderLoad(line, hertz, torqueNm, askedRpm, exponent);
-  if (!isTrusted(line, hertz, torqueAt(torqueNm, rpm, askedRpm, exponent))) return unsolved(OVERLOADED);
+  if (!isTrusted(line, hertz, torqueAt(torqueNm, rpm, askedRpm, exponent))) return unsolved(OVERLOADED, true);
+  if (rpm <= 0) return unsolved('At the highest frequency of the drive it would not turn under this load.', true);
 
   const change = rpm / askedRpm - 1;
   const lossy = load.torqueNm === null ? null : torqueAt(load.torqueNm, rpm, askedRpm, exponent);
@@ -72,28 +76,24 @@ export function operatingPointOf(set: PumpSet, candidate: Motor, row: RatingRow)
     pumpKw,
     flowChangePct: change * 100,
     why: null,
+    isBeyond: false,
     hertz,
     assumes: load.assumes,
     restored: null,
   };
-  if (Math.abs(change) * 100 > flowTolerancePct(set, row) || isTooFast(set, pumpRpm))
+  if (Math.abs(change) * 100 > flowTolerancePct(set) || isTooFast(set, pumpRpm))
     point.restored = restoredOf(set, row, line, load, torqueNm);
   return point;
 }
 
-/** Why there is no point beyond the straight part of the torque curve. */
-export const OVERLOADED = 'The load is over 1.25 times the rated torque: the speed there cannot be told.';
+/** Beyond the straight part of the torque curve there is no figure. */
+const OVERLOADED = 'The load is over 1.25 times the rated torque: the speed there cannot be told.';
 
-/** How far the flow may change: as stated, but never finer than a plate tells its speed. */
-export function flowTolerancePct(set: PumpSet, row: RatingRow): number {
-  const stated = set.load.flowTolerancePct ?? LIKE_FOR_LIKE_FLOW_PCT;
-  return Math.max(stated, plateTolerancePct(row));
-}
+/** How far the flow may change, to the letter: a plate's own tolerance widens neither it nor the pump's maximum speed. */
+export const flowTolerancePct = ({ load }: PumpSet): number => (load.flowTolerancePct ?? LIKE_FOR_LIKE_FLOW_PCT) + DUST;
 
-/** What the plate leaves open of the speed, in per cent of it; 0 when the slip is unknown. */
-export function plateTolerancePct({ slipRpm, rpm }: RatingRow): number {
-  return slipRpm === null || rpm === null ? 0 : (100 * SLIP_TOLERANCE * slipRpm) / rpm;
-}
+/** Clears binary dust, in per cent: a change of exactly the tolerance is inside it. */
+const DUST = 1e-9;
 
 const failedPoints = new WeakMap<PumpSet, OperatingPoint>();
 
@@ -109,13 +109,14 @@ export function failedPointOf(set: PumpSet): OperatingPoint | null {
 }
 
 const isTooFast = ({ load }: PumpSet, pumpRpm: number | null): boolean =>
-  pumpRpm !== null && load.maxPumpRpm !== null && pumpRpm > load.maxPumpRpm;
+  pumpRpm !== null && load.maxPumpRpm !== null && pumpRpm > load.maxPumpRpm * (1 + DUST / 100);
 
 /** The frequency the failed motor made the asked speed at (the setting stays), else the candidate's own for it. */
 function hertzSet(set: PumpSet, line: MotorLine, askedRpm: number, torqueNm: number): number | null {
   const failedRow = failedRowOf(set);
   const failedLine = set.failed === null || failedRow === null ? null : motorLineOf(set.failed, failedRow);
-  const hertz = hertzFor(failedLine ?? line, askedRpm, torqueNm);
+  const asSet = failedLine === null ? null : hertzFor(failedLine, askedRpm, torqueNm);
+  const hertz = asSet ?? hertzFor(line, askedRpm, torqueNm);
   if (hertz === null) return null;
   const { minHertz = null, maxHertz = null } = set.supply.drive ?? {};
   if (maxHertz !== null && hertz > maxHertz) return maxHertz;
@@ -163,12 +164,12 @@ function whyNot(row: RatingRow, load: DrivenLoad): string {
   if (load.motorRpm === null) return 'The speed asked of the motor is not told.';
   if (load.shaftKw === null) return 'Shaft power is not told.';
   if (row.synchronousRpm === null) return 'Neither poles nor speed of this motor are known.';
-  if (row.slipRpm === null) return 'The plate does not tell the slip.';
+  if (row.rpm === null) return 'The plate does not tell the slip.';
   if (row.phi === null) return 'The voltage at the motor is not known.';
   return 'The rated power is not known.';
 }
 
-const unsolved = (why: string): OperatingPoint => ({
+const unsolved = (why: string, isBeyond = false): OperatingPoint => ({
   motorRpm: null,
   pumpRpm: null,
   pumpKw: null,
@@ -178,6 +179,7 @@ const unsolved = (why: string): OperatingPoint => ({
   amps: null,
   flowChangePct: null,
   why,
+  isBeyond,
   hertz: null,
   assumes: null,
   restored: null,

@@ -29,14 +29,16 @@ export function plateRows(motor: Motor): readonly PlateRow[] {
 
 const CACHE = new WeakMap<Motor, readonly PlateRow[]>();
 
-/** Runs in step with its supply: the plate speed is synchronous, and that is no unknown slip. */
+/** Runs in step with its supply: its speed is synchronous, whatever the plate rounds it to, and that is no unknown slip. */
 export const isInStep = ({ kind }: Motor): boolean => kind === 'permanent-magnet' || kind === 'reluctance';
 
 function rowOf(motor: Motor, plate: Rating): PlateRow {
   const poles = polesOf(motor, plate);
   const { rpm, kw, hertz } = plate;
   const synchronousRpm = poles === null || hertz === null ? null : synchronousSpeed(poles, hertz);
-  const slipRpm = synchronousRpm === null || rpm === null || rpm >= synchronousRpm ? null : synchronousRpm - rpm;
+  const fullRpm = isInStep(motor) ? (synchronousRpm ?? rpm) : rpm;
+  const slipRpm =
+    synchronousRpm === null || fullRpm === null || fullRpm >= synchronousRpm ? null : synchronousRpm - fullRpm;
   const paired = pairedWith(motor, plate);
   return {
     plate,
@@ -44,7 +46,7 @@ function rowOf(motor: Motor, plate: Rating): PlateRow {
     highVolts: plate.voltsMax ?? plate.volts ?? plate.voltsMin,
     poles,
     slipRpm,
-    fullLoadTorqueNm: kw === null || rpm === null ? null : torqueNmOf(kw, rpm),
+    fullLoadTorqueNm: kw === null || fullRpm === null ? null : torqueNmOf(kw, fullRpm),
     link: linkOf(plate) ?? paired,
     isPaired: paired !== null,
   };

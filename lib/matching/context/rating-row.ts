@@ -44,7 +44,7 @@ export interface RatingRow {
 export function ratingRowOf(set: PumpSet, candidate: Motor): RatingRow {
   const fed = fedBy(set);
   const rows = plateRows(candidate);
-  const plated = bestAt(rows, fed, set.supply.start === 'star-delta');
+  const plated = bestAt(rows, fed, set.supply.start === 'star-delta', candidate.kind === 'two-speed');
   if (plated !== null) return platedRow(fed, candidate, plated);
   const moved = nearestFlux(rows, fed);
   return moved === null ? noRow(fed) : reratedRow(fed, candidate, moved);
@@ -54,7 +54,12 @@ export function ratingRowOf(set: PumpSet, candidate: Motor): RatingRow {
 export const SAME_HERTZ = 0.02;
 
 /** Among rows at the supply's hertz the one whose volts fit best; a star-delta starter asks for the delta row. */
-function bestAt(rows: readonly PlateRow[], { volts, hertz }: FedBy, isStarDelta: boolean): PlateRow | null {
+function bestAt(
+  rows: readonly PlateRow[],
+  { volts, hertz }: FedBy,
+  isStarDelta: boolean,
+  isTwoSpeed: boolean,
+): PlateRow | null {
   if (hertz === null) return null;
   let best: PlateRow | null = null;
   let least = Number.POSITIVE_INFINITY;
@@ -64,13 +69,17 @@ function bestAt(rows: readonly PlateRow[], { volts, hertz }: FedBy, isStarDelta:
     let misfit = voltsMisfit(row, volts);
     // A star row at line voltage is no use to the starter, so a delta row that also fits goes first.
     if (isStarDelta && row.link === 'star') misfit += DELTA_FIRST;
-    if (best === null || misfit < least) {
+    if (best === null || misfit < least || (isTwoSpeed && misfit === least && isFaster(row, best))) {
       best = row;
       least = misfit;
     }
   }
   return best;
 }
+
+/** A two-speed motor is judged at its high speed, in whatever order its plate lists them. */
+const isFaster = (a: PlateRow, b: PlateRow): boolean =>
+  a.plate.rpm !== null && (b.plate.rpm === null || a.plate.rpm > b.plate.rpm);
 
 const DELTA_FIRST = 0.1;
 const INSIDE_RANGE = 0.001;
@@ -142,13 +151,14 @@ function reratedRow(fed: FedBy, candidate: Motor, row: PlateRow): RatingRow {
 function speedsOf(fed: FedBy, candidate: Motor, row: PlateRow) {
   const { poles, slipRpm } = row;
   const synchronousRpm = poles === null || fed.hertz === null ? null : synchronousSpeed(poles, fed.hertz);
-  const slip = slipRpm ?? (isInStep(candidate) && row.plate.rpm !== null ? 0 : null);
+  const slip = slipRpm ?? (isInStep(candidate) ? 0 : null);
   return {
     volts: fed.volts,
     hertz: fed.hertz,
     synchronousRpm,
     slipRpm,
-    rpm: synchronousRpm === null || slip === null ? null : synchronousRpm - slip,
+    // Far below its own frequency a motor's slip is more than its speed: it has no full-load speed there.
+    rpm: synchronousRpm === null || slip === null || synchronousRpm <= slip ? null : synchronousRpm - slip,
     fullLoadTorqueNm: row.fullLoadTorqueNm,
     amps: row.plate.amps,
     link: row.link,

@@ -27,14 +27,15 @@ export function efficiencyClass(set: PumpSet, candidate: Motor, { row, point, se
   const failedKw = inputKwOf(failedRow, failedPoint.restored ?? failedPoint, need);
   const level = levelOf(candidate, row, have);
   const plated = `${figure(have, 1)} % against ${figure(need, 1)} %${level === null ? '' : `, ${level} level`}`;
-  if (inputKw === null || failedKw === null) return note(compared, `Efficiency ${plated}; the load is not known.`);
+  if (inputKw === null || failedKw === null)
+    return note(compared, `Efficiency ${plated}; at what load is not known, or it is too low for any figure.`);
 
   const hours = settings.hoursPerYear ?? HOURS_UNTOLD;
   const kwh = (inputKw - failedKw) * hours;
   const per = settings.hoursPerYear === null ? `in ${HOURS_UNTOLD} h` : 'a year';
   if (Math.abs(kwh) < 0.5) return note(compared, `Efficiency ${plated}: no difference in energy.`);
   const money =
-    settings.pricePerKwh === null || settings.hoursPerYear === null
+    settings.pricePerKwh === null
       ? ''
       : ` (${figure(Math.abs(kwh) * settings.pricePerKwh, 0)}${settings.currency === null ? '' : ` ${settings.currency}`})`;
   return note(
@@ -56,6 +57,7 @@ function levelOf(candidate: Motor, row: RatingRow, efficiencyPct: number): strin
   const hertz = row.plate?.hertz ?? null;
   const kw = row.plate?.kw ?? null;
   if (row.kind !== 'plated' || hertz === null || kw === null || candidate.poles === null) return null;
+  if (candidate.enclosure === null) return null; // open and enclosed motors have their own limits at 60 Hz
   const build = candidate.enclosure === 'ODP' || candidate.enclosure === 'DP' ? 'open' : 'enclosed';
   return levelReached(efficiencyPct, kw, candidate.poles, hertz, build);
 }

@@ -8,9 +8,13 @@ import { type Finding, note, ok } from '../../finding';
 /** Below this a smaller motor is worth a look: common practice, no source; designed for 50 to 100 % (DOE fact sheet). */
 const OVERSIZED_BELOW_PCT = 40;
 
-/** Is the motor far too large? Per cent of rated power at duty. Not asked while the load is unknown. */
-export function loading(_set: PumpSet, _candidate: Motor, { row, point }: Context): Finding | null {
-  const { loadPct, motorKw, amps } = point.restored ?? point;
+/**
+ * Is the motor far too large? Per cent of rated power at duty; on a drive of rated torque, since power falls with speed.
+ * Not asked while the load is unknown.
+ */
+export function loading(set: PumpSet, candidate: Motor, { row, point }: Context): Finding | null {
+  const { loadPct: powerPct, torquePct, motorKw, amps } = point.restored ?? point;
+  const loadPct = set.supply.start === 'drive' ? torquePct : powerPct;
   if (loadPct === null || motorKw === null || row.kw === null) return null;
   const compared = { criterion: 'loading', have: loadPct, need: OVERSIZED_BELOW_PCT, unit: '%', cite: CITE } as const;
   if (loadPct >= OVERSIZED_BELOW_PCT) return ok(compared, `Loaded to ${figure(loadPct, 0)} %.`);
@@ -22,9 +26,9 @@ export function loading(_set: PumpSet, _candidate: Motor, { row, point }: Contex
       : `efficiency about ${figure(100 * (1 - ratio), 0)} % below its best`;
   const ratedPct = row.plate?.efficiencyPct ?? null;
   const pf =
-    ratio === null || ratedPct === null || amps === null || row.volts === null
+    ratio === null || ratedPct === null || amps === null || row.volts === null || set.supply.start === 'drive'
       ? null
-      : (motorKw * 1000) / (Math.sqrt(3) * row.volts * amps * (ratio * ratedPct) * 0.01);
+      : (motorKw * 1000) / ((candidate.phases === 1 ? 1 : Math.sqrt(3)) * row.volts * amps * (ratio * ratedPct) * 0.01);
   const factor = pf === null || pf > 1 ? 'a low power factor' : `power factor about ${figure(pf)}`;
   return note(compared, `Oversized: loaded to ${figure(loadPct, 0)} %, ${efficiency}, ${factor}.`);
 }

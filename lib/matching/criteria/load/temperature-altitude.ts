@@ -3,7 +3,7 @@ import type { PumpSet } from '@/lib/plant/set';
 import { COLDEST_USUAL_C, USUAL_AMBIENT_C } from '@/lib/standards/ambient-altitude-factor';
 import { figure } from '@/lib/units/figure';
 import type { Context } from '../../context';
-import { type Finding, note, ok, toJudge } from '../../finding';
+import { type Finding, note, ok, toJudge, toRead } from '../../finding';
 
 /**
  * What ambient, altitude and unbalance leave of the rating; `power` judges the rest. Not asked when the set states none
@@ -25,6 +25,13 @@ export function temperatureAltitude(
   } as const;
   const plate =
     candidate.ambientC === null ? ` No ambient on the plate: taken as the usual ${USUAL_AMBIENT_C} °C.` : '';
+  if (candidate.ambientC === null && ambientC !== null && ambientC > USUAL_AMBIENT_C)
+    return toRead(
+      { ...compared, have: null },
+      `Warmer than the usual ${USUAL_AMBIENT_C} °C, and the plate read shows no ambient: power is judged as if made for ${USUAL_AMBIENT_C} °C.`,
+      'Read the ambient on the motor plate',
+      2,
+    );
   if (derating.isUnknown)
     return toJudge(compared, `No table tells what these surroundings leave of the rating.${plate}`);
   if (ambientC !== null && ambientC < Math.min(COLDEST_USUAL_C, platedC))

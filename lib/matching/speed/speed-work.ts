@@ -1,7 +1,7 @@
 import type { PumpSet } from '@/lib/plant/set';
 import type { SiteSettings } from '@/lib/plant/site-settings';
 import { figure } from '@/lib/units/figure';
-import type { Work } from './finding';
+import type { Work } from '../finding';
 
 /** A new sheave on the motor; `scale` is its pitch diameter over the old one's. */
 export function changeSheave({ coupling }: PumpSet, { hours }: SiteSettings, scale: number): Work {
@@ -13,10 +13,17 @@ export function changeSheave({ coupling }: PumpSet, { hours }: SiteSettings, sca
   return { id: 'sheave', what: `Fit a motor sheave of ${size}, and set the belt tension.`, hours: hours.sheave };
 }
 
-/** The frequency that brings the pump back to its speed. */
-export const setFrequency = ({ hours }: SiteSettings, hertz: number): Work => ({
+/** The frequency that brings the pump back to its speed, and the drive's upper limit where that must come down too. */
+export const setFrequency = ({ hours }: SiteSettings, hertz: number, limitHertz: number | null): Work => ({
   id: 'drive-settings',
-  what: `Set the drive to ${figure(hertz, 1)} Hz for the duty.`,
+  what: `Set the drive to ${figure(hertz, 1)} Hz for the duty${limitHertz === null ? '' : `, and lower its maximum frequency to ${figure(limitHertz, 1)} Hz`}.`,
+  hours: hours['drive-settings'],
+});
+
+/** As `setFrequency`, where nobody told the speed the drive holds: its setting times `scale`. */
+export const scaleFrequency = ({ hours }: SiteSettings, scale: number): Work => ({
+  id: 'drive-settings',
+  what: `Set the drive's frequencies, its limits too, to ${figure(scale)} times what they are.`,
   hours: hours['drive-settings'],
 });
 
