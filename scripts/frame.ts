@@ -19,7 +19,7 @@ function answerTo(args: string[]): Reading<FrameAnswer> {
     options: { poles: { type: 'string' }, system: { type: 'string' } },
   });
   const [frame, mounting = null, ...others] = positionals;
-  const problems: Problem[] = others.map((value) => ({ path: 'options', value, says: 'is one word too many' }));
+  const problems: Problem[] = [];
   for (const [name, value] of Object.entries(values)) {
     if (name !== 'poles' && name !== 'system')
       problems.push({
@@ -29,6 +29,9 @@ function answerTo(args: string[]): Reading<FrameAnswer> {
       });
     else if (typeof value !== 'string') problems.push({ path: name, value: null, says: `is missing after --${name}` });
   }
+  // The word after an option not known here may be its value.
+  if (problems.length === 0)
+    problems.push(...others.map((value): Problem => ({ path: 'options', value, says: 'is one word too many' })));
   const poles = typeof values.poles === 'string' ? values.poles : null;
   if (poles !== null && !/^\d{1,2}$/.test(poles))
     problems.push({ path: 'poles', value: poles, says: 'must be an even number from 2 up' });
@@ -37,12 +40,14 @@ function answerTo(args: string[]): Reading<FrameAnswer> {
     problems.push({ path: 'system', value: system, says: 'must be NEMA or IEC' });
   if (frame === undefined)
     problems.push({ path: 'frame', value: null, says: 'is missing: write a frame such as 184TC or 112M' });
-  if (frame === undefined || problems.length > 0) return { ok: false, problems };
-  return frameAnswer(frame, {
+  if (frame === undefined || problems.some(({ path }) => path === 'system')) return { ok: false, problems };
+  const read = frameAnswer(frame, {
     mounting,
-    poles: poles === null ? null : Number(poles),
+    poles: poles === null || problems.some(({ path }) => path === 'poles') ? null : Number(poles),
     system: system === 'NEMA' || system === 'IEC' ? system : null,
   });
+  if (problems.length > 0) return { ok: false, problems: [...problems, ...(read.ok ? [] : read.problems)] };
+  return read;
 }
 
 /** On one line whatever was typed. */

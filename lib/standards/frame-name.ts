@@ -3,6 +3,7 @@ import type { FrameSystem, FrameText, IecFrameName, NemaFrameName } from './fram
 import { iecFrameName } from './iec-frame-name';
 import { type Mounting, mountingCode } from './mounting-code';
 import { nemaFrameName } from './nema-frame-name';
+import { LONGEST_TEXT, plainText } from './plain-text';
 import { iecFlanges } from './tables/iec-flanges';
 import { iecFootFrames } from './tables/iec-foot-frames';
 
@@ -18,9 +19,9 @@ export interface FrameHints {
 export function frameName(text: string, { system = null }: FrameHints = {}): Reading<FrameText> {
   const fail = (says: string): Reading<FrameText> => ({
     ok: false,
-    problems: [{ path: 'frame', value: text.trim().slice(0, LONGEST) || null, says }],
+    problems: [{ path: 'frame', value: text.trim().slice(0, LONGEST_TEXT) || null, says }],
   });
-  if (text.length > LONGEST) return fail(`is longer than any frame: at most ${LONGEST} characters`);
+  if (text.length > LONGEST_TEXT) return fail(`is longer than any frame: at most ${LONGEST_TEXT} characters`);
   const plain = plainText(text);
   if (plain === '') return fail('is empty: write a frame such as 184TC or 112M');
   let rest = ` ${plain} `;
@@ -52,13 +53,14 @@ export function frameName(text: string, { system = null }: FrameHints = {}): Rea
     held = read.value;
   }
   const flangeName = flange ? `${flange[1]}${flange[2]}` : null;
-  if (flangeName !== null && !flangeNames.has(flangeName)) return fail(`${flangeName} is not a flange of IEC 60072-1`);
+  if (flangeName !== null && !flangeNames.has(flangeName))
+    return fail(`names ${flangeName}, which is not a flange of IEC 60072-1`);
   const polesNumber = polesText?.[1] ?? polesText?.[2];
 
   if (core === '') {
     if (flangeName !== null && held === null)
       return { ok: true, value: { name: { system: null, frame: flangeName }, mounting: null, poles: null } };
-    return fail('tells how the motor is held but no frame: write the frame number too, such as 112M');
+    return fail('names no frame: write the frame number too, such as 112M');
   }
   const old = oldFlangeNames.get(core);
   if (old && held === null && flangeName === null)
@@ -83,19 +85,6 @@ export function frameName(text: string, { system = null }: FrameHints = {}): Rea
     value: { name: name.system === 'IEC' ? { ...name, flange: flangeName, shaftMm } : name, mounting: held, poles },
   };
 }
-
-/** More than any plate stamps in its frame field. */
-const LONGEST = 60;
-
-/** As people and spreadsheets write it: wide letters, odd spaces, odd dashes and what cannot be seen are made plain. */
-const plainText = (text: string): string =>
-  text
-    .normalize('NFKC')
-    .toUpperCase()
-    .replaceAll(/\p{Cf}/gu, '')
-    .replaceAll(/[\u2010-\u2015\u2212]/g, '-')
-    .replaceAll(/[_\s]+/g, ' ')
-    .trim();
 
 const shaftsOf = (height: number): number[] =>
   iecFootFrames.rows.filter((row) => row.height === height).flatMap(({ shafts }) => shafts.map(({ D }) => D[0]));

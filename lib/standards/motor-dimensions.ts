@@ -1,5 +1,6 @@
 import type { Motor } from '@/lib/plant/motor';
 import type { Dimension, DimensionName, Face, FrameDimensions } from './dimension';
+import { unknownDimension } from './dimension-of';
 import { dimensionsOf } from './dimensions-of';
 import type { FrameSystem } from './frame-text';
 
@@ -73,11 +74,22 @@ function withMeasured(frame: FrameDimensions, measured: Motor['measured']): Fram
     dimensions[to] = measuredDimension(value);
     isMeasured = true;
   }
+  if (measured.keyWidthMm === null && isOtherShaft(frame, measured.shaftDiameterMm))
+    dimensions.keyWidthMm = unknownDimension(`the shaft measured is not that of ${frame.frame}: measure its key`);
   const face = measuredFace(frame.face, measured);
   if (!isMeasured && face === frame.face) return frame;
   // A tape tells the shaft's size, not its ISO class.
   const shaftFit = measured.shaftDiameterMm === null ? frame.shaftFit : null;
   return { ...frame, dimensions, face, shaftFit };
+}
+
+/** A tape reads a shaft to about half a millimetre (common practice, no source). */
+const TAPE_MM = 0.5;
+
+/** A key goes with its shaft: where the shaft is not the frame's, the frame does not tell the key. */
+function isOtherShaft({ dimensions }: FrameDimensions, shaftMm: number | null): boolean {
+  const { value } = dimensions.shaftDiameterMm;
+  return shaftMm !== null && value !== null && Math.abs(shaftMm - value) > TAPE_MM;
 }
 
 const measuredDimension = (value: number): Dimension => ({

@@ -1,5 +1,6 @@
 import type { Problem, Reading } from '@/lib/plant/reading';
 import type { Holding } from './dimension';
+import { LONGEST_TEXT, plainText } from './plain-text';
 import { type IecMountingCodesRow, iecMountingCodes } from './tables/iec-mounting-codes';
 
 /** How a motor is held, as a mounting code or plain words tell it. */
@@ -29,8 +30,11 @@ export interface Mounting {
  * a motor is allowed only with checks (canopy, drains, bearings, seal).
  */
 export function mountingCode(text: string): Reading<Mounting> {
-  const clean = text.trim().toUpperCase().replaceAll(/\s+/g, ' ');
-  const known = WORDS.get(clean.replaceAll(/[\s_-]+/g, ' ')) ?? nemaAssembly(clean);
+  const typed = text.trim().slice(0, LONGEST_TEXT) || null;
+  if (text.length > LONGEST_TEXT)
+    return { ok: false, problems: [{ path: 'mounting', value: typed, says: 'is longer than any mounting code' }] };
+  const clean = plainText(text);
+  const known = WORDS.get(clean.replaceAll(/[ -]+/g, ' ')) ?? nemaAssembly(clean);
   if (known) return { ok: true, value: known };
 
   const parts = clean.replaceAll(/[()]/g, '/').split(/[/,;+]|\s(?=IM)/);
@@ -49,11 +53,11 @@ export function mountingCode(text: string): Reading<Mounting> {
     letter = key[0] ?? '';
     const code = imCode(key);
     if (code) codes.push(code);
-    else problems.push({ path: 'mounting', value: part, says: NOT_UNDERSTOOD });
+    else problems.push({ path: 'mounting', value: parts.length === 1 ? typed : part, says: NOT_UNDERSTOOD });
   }
   const [first, ...others] = codes;
   if (problems.length > 0) return { ok: false, problems };
-  if (!first) return { ok: false, problems: [{ path: 'mounting', value: text.trim() || null, says: NOT_UNDERSTOOD }] };
+  if (!first) return { ok: false, problems: [{ path: 'mounting', value: typed, says: NOT_UNDERSTOOD }] };
   return others.reduce<Reading<Mounting>>((so, next) => (so.ok ? both(so.value, next, text) : so), {
     ok: true,
     value: first,

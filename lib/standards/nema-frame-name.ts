@@ -14,6 +14,12 @@ export function nemaFrameName(core: string): Reading<NemaFrameName> {
   const [, digits = '', early = '', slashed, dashed, late = ''] = match;
   const first = Number(digits);
   if (!isNemaNumber(first)) return fail(`${first} is not a NEMA frame number`, null);
+  // Letters before the number are the maker's and are dropped, but a series letter there is likely one put in the wrong place.
+  const before = /^([TU][SCD]*)(?=\d)/.exec(joined)?.[1];
+  if (before !== undefined)
+    return fail(
+      `has its letters before the number: write ${digits}${before}${early}${late}, or leave the ${before} out if it is the maker's`,
+    );
   const second = secondOf(digits, slashed ?? dashed);
   if (second !== null && (!isNemaNumber(second) || seriesOf(second) !== seriesOf(first)))
     return fail(`${digits} and ${slashed ?? dashed} are not two lengths of one NEMA series, as in 182/4T`);
@@ -31,7 +37,7 @@ export function nemaFrameName(core: string): Reading<NemaFrameName> {
     return fail(`${digits}${letter} is not a NEMA frame: ${digits} has no ${letter} series`);
   if (suffixes.hasLongBase && first !== 48 && first !== 56) return fail(`H after ${digits}: only 48H and 56H exist`);
   if (suffixes.isShort && letter === null && first < SHORT_FROM)
-    return fail(`${digits}S is not a NEMA frame: S, the short shaft, follows T or U`, null);
+    return fail(`${digits}S is not a NEMA frame: S, the short shaft, follows T or U`);
   // The 140 series came with the T frames; a pump shaft name leaves the T out (143JM).
   if (seriesOf(first) === 140 && letter !== 'T' && !isPump)
     return fail(`${digits}${letter ?? ''} is not a NEMA frame: write ${digits}T${letters.replace(/^U/, '')}`);
