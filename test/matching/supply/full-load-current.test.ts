@@ -26,11 +26,17 @@ test.each([
   ['star-delta, in the delta, too small', { ...dial, start: 'star-delta', overloadIn: 'phase' }, 15, 'work'], // 8.7 A
   ['star-delta, in the line', { ...dial, start: 'star-delta', overloadIn: 'line' }, 20, 'work'],
   ['star-delta, where is unknown', { ...dial, start: 'star-delta', overloadIn: null }, 15, 'check'],
-  ['star-delta, wherever it is too large', { ...dial, start: 'star-delta', overloadIn: null }, 30, 'work'],
+  ['star-delta, wherever it is too large', { ...dial, start: 'star-delta', overloadIn: null }, 30, 'check'],
   ['star-delta, contactor may stand in the delta', { ...none, contactorA: 18, start: 'star-delta' }, 25, 'check'],
   ['star-delta, contactor too small anywhere', { ...none, contactorA: 18, start: 'star-delta' }, 32, 'block'],
 ])('full-load current: %s', (_, supply, amps, grade) => {
   expect(asked(fullLoadCurrent, set({ supply: supply as object }), at(amps))?.grade).toBe(grade);
+});
+
+test('an overload too small in the line and in the delta is a reading that lists the work as well', () => {
+  const supply = { ...dial, start: 'star-delta', overloadIn: null } as const;
+  expect(asked(fullLoadCurrent, set({ supply }), at(30))).toMatchObject({ by: 'reading', work: { id: 'overload' } });
+  expect(asked(fullLoadCurrent, set({ supply }), at(15))).toMatchObject({ by: 'reading', work: null });
 });
 
 test('is not asked when the set states no dial, contactor, cable or drive', () => {

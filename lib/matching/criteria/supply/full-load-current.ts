@@ -62,20 +62,20 @@ function ofOverload(set: PumpSet, lineA: number, { settings }: Context, compared
   if (!isStarDelta || overloadIn === 'line') return ofDial(inLine, lineA, '', settings.hours.overload, compared);
   const inPhase = dialAt(phaseA, set);
   if (overloadIn === 'phase') return ofDial(inPhase, phaseA, PHASE, settings.hours.overload, compared);
-  if (inLine === inPhase && inLine === 'outside')
-    return ofDial(
-      inLine,
-      lineA,
-      ` in the line, or ${figure(phaseA)} A in the delta`,
-      settings.hours.overload,
-      compared,
-    );
-  return toRead(
+  const either = `${figure(lineA)} A if it is in the line, to ${figure(phaseA)} A if it is in the delta`;
+  const found = toRead(
     compared,
-    `Set the overload to ${figure(lineA)} A if it is in the line, to ${figure(phaseA)} A if it is in the delta: which is unknown.`,
+    `Set the overload to ${either}: which is unknown.`,
     'Look in the starter whether the overload is in the line or in the delta',
     10,
   );
+  // Wherever it stands its dial does not reach: the reading then only tells which one to fit.
+  return inLine === 'outside' && inPhase === 'outside'
+    ? {
+        ...found,
+        work: { id: 'overload', what: `Fit an overload and set it to ${either}`, hours: settings.hours.overload },
+      }
+    : found;
 }
 
 const PHASE = ' in the delta (0.58 of the plate amps)';
