@@ -50,8 +50,10 @@ function kindOf(set: PumpSet, fit: FrameDimensions, seat: Seat): HubChange['kind
   if (isPump) return asPumpShaft(fit, seat, have, need);
   if (have === null || need === null) return 'unknown';
   if (isSameLength(have, need)) return 'none';
-  if (seat.input === 'quill')
-    return have < need && set.coupling.quill.bushing === true ? 'quill-bushing' : 'impossible';
+  if (seat.input === 'quill') {
+    const hasBushing = set.coupling.quill.bushing === true && (need - have) / 2 >= LEAST_BUSHING_MM - DUST;
+    return hasBushing ? 'quill-bushing' : 'impossible';
+  }
   return asHub(set, have, need, fit.dimensions.keyWidthMm.value);
 }
 
@@ -86,9 +88,11 @@ function asHub({ coupling }: PumpSet, have: number, need: number, keyWidthMm: nu
  * What is left of a sleeve over the key: half of the difference less half of a square key. Flatter IEC keys leave a
  * little more, so this is on the safe side.
  */
-export const sleeveWallMm = (shaftMm: number, boreMm: number, keyWidthMm: number): number =>
+const sleeveWallMm = (shaftMm: number, boreMm: number, keyWidthMm: number): number =>
   (boreMm - shaftMm) / 2 - keyWidthMm / 2 + DUST;
 
 /** Common practice, no source. */
-export const LEAST_WALL_MM = 3;
+const LEAST_WALL_MM = 3;
+/** Thinnest wall of a reducer bushing for a quill: none goes between 28 mm and 1-1/8 in. Common practice, no source. */
+const LEAST_BUSHING_MM = 1.5;
 const DUST = 1e-9;

@@ -13,12 +13,12 @@ export function holeMisfit(fit: FrameDimensions, seat: Seat): HoleMisfit {
   const { holesAcross, holesAlong, bolt } = seat;
   if (across.value === null || along.value === null || holesAcross.value === null || holesAlong.value === null)
     return 'unknown';
-  if (hole.value === null) return 'no-hole';
-  if (bolt.value === null) return 'no-bolt';
-  const playMm = (hole.value - bolt.value) / 2;
+  const playMm = hole.value === null || bolt.value === null ? MOST_PLAY_MM : (hole.value - bolt.value) / 2;
   if (playMm < 0) return 'misfit';
   const patterns = 1 + holesAlong.alternatives.length;
   const met = patternsMet(across, along, holesAcross, holesAlong, playMm);
+  if (met > 0 && hole.value === null) return 'no-hole';
+  if (met > 0 && bolt.value === null) return 'no-bolt';
   return met === patterns ? 'fits' : met === 0 ? 'misfit' : 'either';
 }
 
@@ -36,6 +36,9 @@ function patternsMet(across: Dimension, along: Dimension, baseAcross: Dimension,
  */
 const isMet = (acrossMm: number, alongMm: number, playMm: number) =>
   Math.hypot(acrossMm, alongMm) / 2 <= playMm + PRINTED_MM;
+
+/** No foot hole lets its bolt stand further off, whatever their sizes. Common practice, no source. */
+const MOST_PLAY_MM = 5;
 
 /** Hole sizes are printed to 0.01 in and spacings to a whole mm: less than this is print, not misfit. */
 const PRINTED_MM = 0.1;

@@ -91,7 +91,7 @@ function misfitOf(
 ) {
   const bolt = seat.bolt.value;
   if (hole.value !== null && bolt !== null && hole.value < bolt)
-    return `Bolts of ${figure(bolt)} mm do not go through holes of ${figure(hole.value)} mm.`;
+    return `Bolts of ${figure(bolt, 1)} mm do not go through holes of ${figure(hole.value, 1)} mm.`;
   const across = nearest(holesAcrossMm, seat.holesAcross.value) / 2;
   let along = nearest(holesAlongMm, seat.holesAlong.value) / 2;
   for (const other of seat.holesAlong.alternatives) along = Math.min(along, nearest(holesAlongMm, other) / 2);

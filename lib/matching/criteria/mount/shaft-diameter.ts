@@ -93,7 +93,7 @@ function blocked({ coupling }: PumpSet, { seat, fit }: Context, compared: Compar
   if (seat.input === 'quill')
     return have > need
       ? block(compared, `Shaft is ${mm} mm thicker than the quill: a quill is not rebored.`)
-      : block(compared, `Shaft is ${mm} mm thinner than the quill, and no reducer bushing is told.`);
+      : block(compared, `Shaft is ${mm} mm thinner than the quill, and no reducer bushing is told that fills it.`);
   const { reboreToMm } = coupling.hub;
   return have > need
     ? block(
