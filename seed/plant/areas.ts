@@ -25,7 +25,7 @@ export const AREAS: readonly DemoArea[] = [
     line: 'nema',
     because: 'built with the plant, on local NEMA motors for wet rooms',
     pumps: [
-      { service: 'Liquid sugar transfer', kind: 'lobe', count: 6 },
+      { service: 'Liquid sugar transfer', kind: 'lobe', count: 4 },
       { service: 'Glucose unloading', kind: 'gear', count: 4 },
       { service: 'Invert syrup circulation', kind: 'vane', count: 4 },
       { service: 'Caramel dosing', kind: 'progressing-cavity', count: 3 },
@@ -38,10 +38,10 @@ export const AREAS: readonly DemoArea[] = [
     line: 'iec-60',
     because: 'bought whole from overseas: IEC motors with plates for 60 Hz',
     pumps: [
-      { service: 'Tomato base feed', kind: 'lobe', count: 6 },
+      { service: 'Tomato base feed', kind: 'lobe', count: 4 },
       { service: 'Starch slurry dosing', kind: 'progressing-cavity', count: 4 },
       { service: 'Vinegar make-up', kind: 'centrifugal', count: 3 },
-      { service: 'Filler hopper feed', kind: 'lobe', count: 5 },
+      { service: 'Filler hopper feed', kind: 'lobe', count: 4 },
     ],
   },
   {
@@ -52,7 +52,7 @@ export const AREAS: readonly DemoArea[] = [
     because: 'tank farm of the first build, open to the weather',
     pumps: [
       { service: 'Palm oil unloading', kind: 'gear', count: 4 },
-      { service: 'Rapeseed oil transfer', kind: 'gear', count: 5 },
+      { service: 'Rapeseed oil transfer', kind: 'gear', count: 4 },
       { service: 'Fryer oil top-up', kind: 'vane', count: 4 },
       { service: 'Oil polishing loop', kind: 'gear', count: 3 },
     ],

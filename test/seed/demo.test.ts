@@ -1,0 +1,134 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { db } from '@/lib/db/client';
+import { assess } from '@/lib/matching/assess';
+import { defaultSettings } from '@/lib/matching/default-settings';
+import { motorHistory } from '@/lib/register/queries/motor-history';
+import { recentSets } from '@/lib/register/queries/recent-sets';
+import { setByTag } from '@/lib/register/queries/set-by-tag';
+import { setHistory } from '@/lib/register/queries/set-history';
+import { shelfMotors } from '@/lib/register/queries/shelf-motors';
+import { demoAccounts } from '../../seed/accounts';
+import { loadPlant } from '../../seed/load-plant';
+import { MAKERS } from '../../seed/plant/catalogue';
+import { harrowmere } from '../../seed/plant/harrowmere';
+import { MEANT } from '../../seed/plant/meant';
+import { someone } from '../register/plant';
+
+const TODAY = '2026-11-25';
+const plant = harrowmere(TODAY);
+let people: Awaited<ReturnType<typeof demoAccounts>>;
+let seconds: number;
+
+beforeAll(async () => {
+  process.env.BEDPLATE_DEMO_PASSWORD = 'heron-quarry-lantern';
+  const start = performance.now();
+  const { siteId } = await someone();
+  people = await demoAccounts(siteId);
+  await loadPlant(plant, people, TODAY);
+  seconds = (performance.now() - start) / 1000;
+}, 60_000);
+
+test('it is loaded in less than 15 s', () => {
+  expect(seconds).toBeLessThan(15);
+});
+
+test('it has about 120 sets and about 70 motors that wait', async () => {
+  const where = { siteId: people.planner.siteId };
+  expect(await db.pumpSet.count({ where })).toBe(120);
+  const waiting = await db.motor.count({ where: { ...where, place: { notIn: ['in-set', 'scrapped'] } } });
+  expect(waiting).toBeGreaterThanOrEqual(65);
+  expect(waiting).toBeLessThanOrEqual(80);
+});
+
+test('the same day makes the same plant', () => {
+  expect(harrowmere(TODAY)).toEqual(plant);
+});
+
+test('every maker is of the invented list', () => {
+  const known: readonly string[] = MAKERS;
+  expect(plant.motors.filter(({ maker }) => !known.includes(maker))).toEqual([]);
+});
+
+test('every set’s own motor is a straight swap for its own place, but for what the demo means otherwise', async () => {
+  const others: string[] = [];
+  for (const { input, area, motor } of plant.sets) {
+    const known = await setByTag(people.technician, input.tag);
+    if (motor === null || !known?.set.failed) continue;
+    const { set } = known;
+    const result = assess({ asOf: TODAY, set, candidates: [known.set.failed] }, defaultSettings).results[0];
+    const meant = (MEANT[input.tag] ?? MEANT[area])?.verdict ?? 'straight-swap';
+    if (result?.verdict !== meant)
+      others.push(`${input.tag}: ${result?.verdict}, meant ${meant}: ${spoilers(result?.findings)}`);
+  }
+  expect(others).toEqual([]);
+});
+
+test('what the demo means otherwise is a short list, and each is there', () => {
+  const names = Object.keys(MEANT);
+  expect(names.length).toBeLessThanOrEqual(6);
+  for (const name of names)
+    expect(
+      plant.sets.some(({ area, input }) => area === name || input.tag === name),
+      name,
+    ).toBe(true);
+});
+
+describe('the awkward ones are there', () => {
+  const waiting = plant.motors.filter(({ place }) => typeof place === 'object' && 'store' in place);
+  const sets = plant.sets.map(({ input }) => input);
+  test.each([
+    ['a 1952 series motor in a set', plant.motors.filter((m) => m.plate.frame === '254U' && m.place !== 'scrapped')],
+    ['a Z shaft that was measured', plant.motors.filter((m) => m.plate.frame?.endsWith('Z') && m.plate.measured)],
+    ['a 50 Hz supply', sets.filter((s) => s.supply?.hertz === 50)],
+    ['a star-delta starter', sets.filter((s) => s.supply?.start === 'star-delta')],
+    ['a drive', sets.filter((s) => s.supply?.start === 'drive')],
+    ['a single-phase supply', sets.filter((s) => s.supply?.phases === 1)],
+    ['washdown', plant.areas.filter((a) => a.surroundings.washdown)],
+    ['a dust zone', sets.filter((s) => s.surroundings?.classification?.scheme === 'IEC')],
+    ['a dust division', plant.areas.filter((a) => a.surroundings.classification?.scheme === 'NEC')],
+    ['a missing plate with a measured seat', plant.sets.filter((s) => s.motor === null && s.input.seat?.shaftHeightMm)],
+    ['a vertical set', sets.filter((s) => s.shaftDirection === 'down')],
+    ['a belt', sets.filter((s) => s.coupling?.type === 'belt')],
+    ['a JM pump shaft', plant.motors.filter((m) => m.plate.frame?.endsWith('JM'))],
+    ['a gear with a quill', sets.filter((s) => s.coupling?.input === 'quill')],
+    ['a spare at repair', plant.motors.filter((m) => m.place === 'at-repair')],
+    ['a spare with a wet winding', waiting.filter(({ plate }) => isLess(plate.spare?.insulationMohm, 1))],
+    [
+      'a spare over 24 months on its shelf',
+      waiting.filter(({ plate }) => isLess(plate.spare?.shelvedOn, '2024-11-25')),
+    ],
+  ])('%s', (_name, found: readonly unknown[]) => {
+    expect(found.length).toBeGreaterThan(0);
+  });
+
+  test('no shelf holds a motor of the 1952 series', async () => {
+    const { offered } = await shelfMotors(people.technician);
+    expect(offered.filter(({ motor }) => motor.frame?.endsWith('U')).map(({ motor }) => motor.id)).toEqual([]);
+  });
+});
+
+test('histories are not empty: past swaps, a swap judged, faults open', async () => {
+  const { technician } = people;
+  const veteran = await setByTag(technician, 'OH-201');
+  const rinse = await setByTag(technician, 'CP-201');
+  if (!veteran?.row.motor || !rinse) throw new Error('no OH-201 or CP-201');
+  expect(await motorHistory(technician, veteran.row.motor.id)).toContainEqual(
+    expect.objectContaining({ kind: 'swap', setTag: 'OH-201', motorOut: 'M-0091' }),
+  );
+  expect(await setHistory(technician, rinse.row.id)).toEqual(
+    expect.arrayContaining([
+      expect.objectContaining({ kind: 'swap', motorIn: 'M-0516', verdict: 'straight-swap' }),
+      expect.objectContaining({ kind: 'fault', closedAt: expect.any(Date) }),
+    ]),
+  );
+  expect((await recentSets(technician)).filter(({ failedAt }) => failedAt !== null)).toHaveLength(4);
+});
+
+const isLess = <T extends number | string>(value: T | null | undefined, limit: T) =>
+  value !== null && value !== undefined && value < limit;
+
+const spoilers = (findings: readonly { criterion: string; grade: string; says: string }[] | undefined) =>
+  (findings ?? [])
+    .filter(({ grade }) => grade !== 'ok' && grade !== 'note')
+    .map(({ criterion, grade, says }) => `${criterion} ${grade}: ${says}`)
+    .join(' / ');
