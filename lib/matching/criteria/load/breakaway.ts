@@ -23,20 +23,24 @@ export function breakaway(set: PumpSet, candidate: Motor, context: Context): Fin
   if (set.load.breakawayPct === null) return unstated(set, candidate, start);
 
   const has = startingTorque(set, candidate, context.row, start);
+  const share = set.load.breakawayPct / 100;
   const { losslessNm, torqueNm } = drivenLoadOf(set);
   // A new sheave on the motor changes the torque it carries.
-  const scale = (context.point.restored?.sheaveScale ?? 1) * (set.load.breakawayPct / 100);
-  if (torqueNm === null) {
-    const leastNm = losslessNm === null ? null : losslessNm * scale;
-    return likeForLike(set, has, start, leastNm, set.load.breakawayPct / 100);
-  }
-  const need = torqueNm * scale;
-  const compared: Compared = { criterion: 'breakaway', have: has.nm, need, unit: 'N·m', cite: has.cite };
-  const graded = ofTorque(has, need, compared);
-  const mayFailLater = start === 'star-delta' && set.load.kind === 'constant-torque' && graded.grade !== 'block';
-  return mayFailLater
-    ? joined(pullUp(candidate, context, (need / set.load.breakawayPct) * 100, compared), graded)
-    : graded;
+  const scale = context.point.restored?.sheaveScale ?? 1;
+  if (torqueNm === null)
+    return likeForLike(set, has, start, losslessNm === null ? null : losslessNm * scale * share, share);
+
+  const loadNm = torqueNm * scale;
+  const compared: Compared = {
+    criterion: 'breakaway',
+    have: has.nm,
+    need: loadNm * share,
+    unit: 'N·m',
+    cite: has.cite,
+  };
+  const graded = ofTorque(has, loadNm * share, compared);
+  const mayHang = start === 'star-delta' && set.load.kind === 'constant-torque' && graded.grade !== 'block';
+  return mayHang ? joined(pullUp(candidate, context, loadNm, compared), graded) : graded;
 }
 
 /** A winding that cannot start in star where a direct start is allowed is started direct. */
