@@ -23,7 +23,7 @@ export function Choice({
   error?: string | null;
 }) {
   return (
-    <fieldset className="field" aria-describedby={error ? `${name}-wrong` : undefined}>
+    <fieldset className="field" id={name} aria-describedby={error ? `${name}-wrong` : undefined}>
       <legend>{legend}</legend>
       {options.map(({ value, words, aside }) => (
         <label className="tick" key={value}>

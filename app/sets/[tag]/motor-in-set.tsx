@@ -1,10 +1,14 @@
 import Link from 'next/link';
+import { MountDrawing } from '@/app/look/mount-drawing';
 import { SectionHead } from '@/app/look/section-head';
 import { Tag } from '@/app/look/tag';
+import { factsAlone } from '@/app/motor-drawing';
 import { motorPath } from '@/app/paths';
 import { PlateFacts, PlateFigures } from '@/app/plate-facts';
+import { mountOfMotor } from '@/lib/drawing/mount';
 import type { PumpSet } from '@/lib/plant/set';
 import type { KnownSet } from '@/lib/register/queries/set-by-tag';
+import { motorDimensions } from '@/lib/standards/motor-dimensions';
 
 /** The motor now in the set, its plate in short and in full. */
 export function MotorInSet({ row, set }: { row: KnownSet['row']; set: PumpSet }) {
@@ -19,6 +23,7 @@ export function MotorInSet({ row, set }: { row: KnownSet['row']; set: PumpSet })
         </p>
       </section>
     );
+  const mount = mountOfMotor(motor.id, motorDimensions(motor), motor.terminalBox);
   const from = [row.motor?.maker, row.motor?.serial].filter(Boolean).join(', ');
   return (
     <section>
@@ -31,6 +36,7 @@ export function MotorInSet({ row, set }: { row: KnownSet['row']; set: PumpSet })
         }
       />
       <PlateFigures motor={motor} />
+      <MountDrawing isBare only="side" incoming={mount} outgoing={null} facts={factsAlone(mount)} />
       <details>
         <summary className="more">
           <span className="nowrap">The whole plate</span>

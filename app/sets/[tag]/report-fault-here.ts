@@ -1,6 +1,7 @@
 'use server';
 
 import { redirect } from 'next/navigation';
+import { severalLines } from '@/app/form-text';
 import { oneLine, setPath } from '@/app/paths';
 import { whoIsHere } from '@/app/who-is-here';
 import { reportFault } from '@/lib/register/commands/report-fault';
@@ -20,6 +21,3 @@ const textOf = (form: FormData, name: string) => {
   const value = form.get(name);
   return typeof value === 'string' ? value : '';
 };
-
-/** A form sends its line ends as two characters; other control characters the database refuses. */
-const severalLines = (text: string) => text.replace(/\r\n?/g, '\n').replace(/[^\P{Cc}\n\t]/gu, ' ');

@@ -28,8 +28,8 @@ export function seatFacts({ mounting, shaftDirection, seat, coupling, base }: Pu
     ['Holes to shaft end, measured', mm(seat.holeToShaftEndMm)],
     ['Face', seat.face],
     ['Shims there', shimsText(base)],
-    ['Slotting the base', yesNo(base.slotting)],
-    ['Transition base', yesNo(base.transitionBase)],
+    ['May be slotted', yesNo(base.slotting)],
+    ['May get a transition base', yesNo(base.transitionBase)],
     ['Room for its length', mm(base.maxLengthMm)],
     ['Greatest mass', base.maxMassKg === null ? null : `${figure(base.maxMassKg)} kg`],
     [

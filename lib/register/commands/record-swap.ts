@@ -3,7 +3,7 @@ import { record } from '@/lib/audit/record';
 import { type Actor, must } from '@/lib/auth/may';
 import { db, type Tx } from '@/lib/db/client';
 import { Prisma } from '@/lib/db/generated/client';
-import type { OperatingPoint } from '@/lib/matching/context/operating-point';
+import type { Result } from '@/lib/matching/assess';
 import type { Finding } from '@/lib/matching/finding';
 import type { Problem } from '@/lib/plant/reading';
 import { type LockedMotor, lockSwap } from './lock-swap';
@@ -16,7 +16,7 @@ export interface Judgement {
   verdict: 'straight-swap' | 'swap-with-work' | 'check-first' | 'unsuitable';
   hours: number | null;
   findings: readonly Finding[];
-  operatingPoint: OperatingPoint | null;
+  operatingPoint: Result['operatingPoint'] | null;
 }
 
 export type SwapOutcome =

@@ -1,6 +1,7 @@
 import { type Actor, must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
 import type { Motor } from '@/lib/plant/motor';
+import { literal } from '../literal';
 import { MOTOR_ROW, type MotorRow, motorOfRow } from '../motor-row';
 import { WHEREABOUTS_ROW, type Whereabouts, whereaboutsOf } from '../whereabouts';
 
@@ -14,7 +15,7 @@ export interface KnownMotor {
 export async function motorByNumber(actor: Actor, plantNumber: string): Promise<KnownMotor | null> {
   must(actor, 'register.read');
   const rows = await db.motor.findMany({
-    where: { siteId: actor.siteId, plantNumber: { equals: plantNumber.trim(), mode: 'insensitive' } },
+    where: { siteId: actor.siteId, plantNumber: { equals: literal(plantNumber.trim()), mode: 'insensitive' } },
     include: { ...MOTOR_ROW, ...WHEREABOUTS_ROW },
     take: 10,
   });

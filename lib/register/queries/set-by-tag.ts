@@ -2,6 +2,7 @@ import type { Actor } from '@/lib/auth/may';
 import { must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
 import type { PumpSet } from '@/lib/plant/set';
+import { literal } from '../literal';
 import { SET_ROW, type SetRow, setOfRow } from '../set-row';
 
 export interface KnownSet {
@@ -16,7 +17,7 @@ export interface KnownSet {
 export async function setByTag(actor: Actor, tag: string): Promise<KnownSet | null> {
   must(actor, 'register.read');
   const rows = await db.pumpSet.findMany({
-    where: { siteId: actor.siteId, tag: { equals: tag.trim(), mode: 'insensitive' } },
+    where: { siteId: actor.siteId, tag: { equals: literal(tag.trim()), mode: 'insensitive' } },
     include: {
       ...SET_ROW,
       faults: {

@@ -1,6 +1,6 @@
 import { type Actor, must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
-import type { OperatingPoint } from '@/lib/matching/context/operating-point';
+import type { Result } from '@/lib/matching/assess';
 import type { Finding } from '@/lib/matching/finding';
 import { SWAP_LINE, type SwapLine, swapLineOf } from '../history-line';
 
@@ -8,7 +8,7 @@ export interface KnownSwap extends SwapLine {
   note: string | null;
   doneAt: Date | null;
   findings: Finding[];
-  operatingPoint: OperatingPoint | null;
+  operatingPoint: Result['operatingPoint'] | null;
   workDone: { id: string; what: string; hours: number }[];
   checks: { criterion: string; says: string }[];
   insulationMohm: number | null;
@@ -33,7 +33,7 @@ export async function swapById(actor: Actor, swapId: string): Promise<KnownSwap 
     overloadA,
     // Written by record-swap from these very types, and never changed since: the database refuses it.
     findings: row.findings as unknown as Finding[],
-    operatingPoint: row.operatingPoint as unknown as OperatingPoint | null,
+    operatingPoint: row.operatingPoint as unknown as KnownSwap['operatingPoint'],
     workDone: row.workDone as unknown as KnownSwap['workDone'],
     checks: row.checks as unknown as KnownSwap['checks'],
   };
