@@ -81,6 +81,8 @@ function ofProjection({ coupling }: PumpSet, _: Motor, { seat, fit }: Context): 
   const depth = seat.input === 'quill' ? coupling.quill.depthMm : null;
   const cite = citeOfBoth(shaftLengthMm, seat.shaftLength, COMMON);
   const compared: Compared = { criterion: 'shaft-length', have, need: depth ?? old, unit: 'mm', cite };
+  if (have === null && old === null && fit.shaft === 'J' && fit.frame === seat.frame)
+    return note(compared, 'The threaded shaft of the same frame: hold its length against the old one.');
   if (have === null)
     return toRead(
       compared,
