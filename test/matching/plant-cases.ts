@@ -4,6 +4,7 @@ import { defaultSettings } from '@/lib/matching/default-settings';
 import { type CriterionId, type Finding, GRADES } from '@/lib/matching/finding';
 import { type Motor, motor as motorSchema } from '@/lib/plant/motor';
 import { type PumpSet, set as setSchema } from '@/lib/plant/set';
+import { motorDimensions } from '@/lib/standards/motor-dimensions';
 import { demoPlant } from '@/seed/plant/plant';
 
 const plant = demoPlant({ seed: 11, sets: 240, spares: 120 });
@@ -69,6 +70,14 @@ const motorChanges: readonly Change<Motor>[] = [
   (motor) => ({ ...motor, has: ['brake', 'thermostat'] }),
   (motor) => ({ ...motor, kind: null, design: null, codeLetter: null }),
   (motor) => ({ ...motor, frame: 'ABC' }),
+  // Measured a little lower than its frame: shims decide.
+  (motor) => ({
+    ...motor,
+    measured: {
+      ...motor.measured,
+      shaftHeightMm: (motorDimensions(motor).dimensions.shaftHeightMm.value ?? 100) - 2.5,
+    },
+  }),
   (motor) => ({ ...motor, driveDuty: null, constantTorqueRange: null }),
 ];
 
