@@ -35,7 +35,7 @@ function patternsMet(across: Dimension, along: Dimension, baseAcross: Dimension,
  * half of it along. A hole lets its bolt stand off centre by half of the play, whichever way.
  */
 const isMet = (acrossMm: number, alongMm: number, playMm: number) =>
-  Math.hypot(acrossMm, alongMm) / 2 <= playMm + PRINTED_MM;
+  Math.sqrt(acrossMm * acrossMm + alongMm * alongMm) / 2 <= playMm + PRINTED_MM;
 
 /** No foot hole lets its bolt stand further off, whatever their sizes. Common practice, no source. */
 const MOST_PLAY_MM = 5;

@@ -151,7 +151,7 @@ test.each([
   ],
 
   ['JM for JM', close('182JM'), { frame: '182JM' }, 'ok', null],
-  ['JM of another shaft', close('182JM'), { frame: '213JM' }, 'block', null],
+  ['JM of another shaft', close('182JM'), { frame: '254JM' }, 'block', null],
   ['JP for JM', close('182JM'), { frame: '182JP' }, 'block', null],
   ['a C face with a plain shaft for JM', close('182JM'), { frame: '182TC' }, 'block', null],
   ['J for J of the same frame', close('56J'), { frame: '56J' }, 'note', null],
