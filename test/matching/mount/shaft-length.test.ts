@@ -38,6 +38,8 @@ test.each([
   ['short shaft on a coupling', { failed: failed('286TS') }, { frame: '286TS' }, 'ok', null],
 
   ['quill, as deep', onGear({ quill: { depthMm: 70 } }), { frame: '184TC', ...face }, 'ok', null],
+  // AH of 184TC is printed 2.62 in (66.55 mm), N-W less BC 2.63 in.
+  ['quill, as deep as printed', onGear({ quill: { depthMm: 66.55 } }), { frame: '184TC', ...face }, 'ok', null],
   ['quill, too shallow', onGear({ quill: { depthMm: 66 } }), { frame: '184TC', ...face }, 'block', null],
   ['quill, less deep by a fifth and more', onGear({ quill: { depthMm: 70 } }), long(50), 'check', null],
   ['quill, depth unknown, as the old one', onGear(), { frame: '184TC', ...face }, 'ok', null],

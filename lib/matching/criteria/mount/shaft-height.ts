@@ -22,7 +22,7 @@ export function shaftHeight(set: PumpSet, _: Motor, context: Context): Finding |
     cite: citeOfBoth(height, seat.shaftHeight, COMMON),
   };
   if (base.addMm === null) return unknown(height.value, compared);
-  if (base.height === 'same') return ok(compared, 'Same shaft height: the shims stay as they are.');
+  if (base.height === 'same') return ok(compared, base.isTransition ? SAME_ON_PLATE : SAME);
   if (set.coupling.type === 'belt') {
     const found = onBelt(set.coupling.takeUpMm, base.addMm, base.stackMm, compared);
     if (found !== null) return found;
@@ -30,6 +30,8 @@ export function shaftHeight(set: PumpSet, _: Motor, context: Context): Finding |
   return underFeet(set, base.addMm, context, compared);
 }
 
+const SAME = 'Same shaft height: the shims stay as they are.';
+const SAME_ON_PLATE = 'Same shaft height: the transition base takes the place of the shims.';
 const COMMON = 'common practice, no source';
 
 function unknown(have: number | null, compared: Compared): Finding {

@@ -73,6 +73,9 @@ const CARRIED = '0.8 of the hub on the shaft: common practice, no source';
 /** Shafts and faces are printed to 0.01 in: a projection is known no better than this. */
 const PRINTED_MM = 0.5;
 
+/** Shaft and face are each printed to 0.01 in, half of it either way: a shaft is not longer by less than both. */
+const DEPTH_MM = 0.26;
+
 /** Quill, pump shaft, or a hub behind a face: what counts is how far the shaft stands out from the face. */
 function ofProjection({ coupling }: PumpSet, _: Motor, { seat, fit }: Context): Finding {
   const { shaftLengthMm } = fit.dimensions;
@@ -91,7 +94,7 @@ function ofProjection({ coupling }: PumpSet, _: Motor, { seat, fit }: Context): 
       2,
     );
   if (depth !== null) {
-    if (have > depth + DUST)
+    if (have > depth + DEPTH_MM)
       return block(compared, `Shaft is ${figure(have - depth)} mm longer than the quill is deep.`);
     return old !== null && have < old * CARRIED_SHARE - DUST
       ? toJudge(compared, `It goes ${figure(old - have)} mm less deep into the quill than the old one. ${KEY_CARRIES}`)

@@ -1,6 +1,4 @@
 import { expect, test } from 'vitest';
-import { envelope } from '@/lib/matching/criteria/mount/envelope';
-import { lift } from '@/lib/matching/criteria/mount/lift';
 import { terminalBox } from '@/lib/matching/criteria/mount/terminal-box';
 import { asked, gradeAndWork } from './asked';
 
@@ -34,28 +32,6 @@ test.each([
   expect(gradeAndWork(asked(terminalBox, ofSet as object, ofMotor as object))).toEqual([grade, work]);
 });
 
-test.each([
-  ['shorter', 400, {}, 'ok'],
-  ['just as long', 390, {}, 'ok'],
-  ['longer', 389, {}, 'block'],
-  ['unknown', 400, { lengthMm: null }, 'check'],
-] as const)('envelope: %s', (_, maxLengthMm, ofMotor, grade) => {
-  expect(asked(envelope, { base: { maxLengthMm } }, ofMotor)?.grade).toBe(grade);
-});
-
-test.each([
-  ['lighter', 50, {}, 'ok'],
-  ['just as heavy', 41, {}, 'ok'],
-  ['heavier', 40, {}, 'block'],
-  ['unknown', 50, { massKg: null }, 'check'],
-] as const)('lift: %s', (_, maxMassKg, ofMotor, grade) => {
-  expect(asked(lift, { base: { maxMassKg } }, ofMotor)?.grade).toBe(grade);
-});
-
-test.each([
-  ['terminal box', terminalBox],
-  ['envelope', envelope],
-  ['lift', lift],
-] as const)('%s is not asked when the set states no need', (_, ask) => {
-  expect(asked(ask, {}, { terminalBox: null, lengthMm: null, massKg: null })).toBeNull();
+test('a terminal box is not asked when the set states no cable entry', () => {
+  expect(asked(terminalBox, {}, { terminalBox: null })).toBeNull();
 });
