@@ -219,20 +219,6 @@ write('nema-two-f', {
   })),
   notes: ['For frames that the table of foot frames does not list.'],
 });
-write('nema-suffixes', {
-  header: suffixes.header,
-  edition: 'MG 1-2016',
-  clause: '4.2.2',
-  unit: 'none',
-  rowType: `suffix: string;
-    meaning: Cell<string>;`,
-  columns: { suffix: 'letters after the frame number', meaning: 'what they say of the motor' },
-  rows: suffixes.suffixes
-    .filter(({ suffix }) => !suffix.startsWith('('))
-    .map((row) => ({ suffix: row.suffix, meaning: [row.meaning, TEXTS[row.status], sourcesOf(row)] })),
-  notes: [],
-});
-
 const tolerances = readReference('nema/tolerances.json');
 write('nema-tolerances', {
   header: tolerances.header,
@@ -489,19 +475,6 @@ write('iec-mounting-codes', {
   ],
 });
 
-const box = readReference('iec/terminal-box.json');
-write('nema-assembly', {
-  header: box.header,
-  edition: 'MG 1-2016',
-  clause: 'Part 4, Figure 4-6',
-  unit: 'none',
-  rowType: `code: string;
-    box: Cell<string>;`,
-  columns: { code: 'assembly symbol', box: 'terminal box side and feet' },
-  rows: box.nema_assembly.map((row) => ({ code: row.code, box: [row.box, TEXTS[row.status], sourcesOf(row)] })),
-  notes: box.nema_assembly.filter(({ note }) => note).map((row) => `${row.code}: ${row.note}`),
-});
-
 const keys = readReference('iec/keys.json');
 write('iec-keys', {
   header: keys.header,
@@ -569,29 +542,4 @@ write('iec-shaft-height', {
     deviations: [[row.upper_mm, row.lower_mm], TEXTS[row.status], sourcesOf(row)],
   })),
   notes: [fits.shaft_height_note.text],
-});
-
-const pairs = readReference('iec/iec-vs-nema.json');
-write('iec-nema-pairs', {
-  header: { standard: 'NEMA MG 1 and IEC 60072-1', sources: pairs.header.sources },
-  edition: 'frames of IEC 60072-1 and NEMA MG 1-2016 4.4.1 set side by side',
-  clause: 'none: our own comparison',
-  unit: 'none',
-  rowType: `nema: string;
-    iec: string;
-    holesLineUp: boolean;
-    texts: 0 | 1 | 2;`,
-  columns: {
-    nema: 'NEMA frame',
-    iec: 'nearest IEC frame',
-    holesLineUp: 'the foot holes can be bolted to the same base',
-    texts: 'the weakest figure the comparison rests on',
-  },
-  rows: pairs.pairs.map((row) => ({
-    nema: row.nema,
-    iec: row.iec,
-    holesLineUp: row.holes_line_up,
-    texts: TEXTS[row.inputs_status],
-  })),
-  notes: ['Never a straight swap: shaft and key are inch against metric.'],
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { dimensionsOf } from '@/lib/standards/dimensions-of';
+import { keyForShaft } from '@/lib/standards/key-for-shaft';
 
 const TWO = 'ISO/R 773, DIN 6885-1 Table 1 (number from memory), read in two tables';
 const ONE = 'ISO/R 773, DIN 6885-1 Table 1 (number from memory), read in one table';
@@ -60,4 +61,37 @@ describe('inch keys: shaft diameter, key width in inches', () => {
     expect(dimensionsOf('112M').dimensions.keyWidthMm.value).toBe(8);
     expect(dimensionsOf('184T').dimensions.keyWidthMm.value).toBe(6.35);
   });
+});
+
+// DIN 6885-1 Table 1 (number from memory): read in two tables up to 58 mm, in one up to 130 mm, from memory above.
+test.each([
+  [9, 3],
+  [10, 3],
+  [11, 4],
+  [14, 5],
+  [19, 6],
+  [22, 6],
+  [24, 8],
+  [30, 8],
+  [32, 10],
+  [42, 12],
+  [48, 14],
+  [58, 16],
+  [65, 18],
+  [70, 20],
+  [85, 22],
+  [90, 25],
+  [110, 28],
+  [130, 32],
+  [140, 36],
+])('a metric shaft of %s mm has a key of %s mm', (shaftMm, keyMm) => {
+  expect(keyForShaft(shaftMm, 'IEC')).toBe(keyMm);
+});
+
+test('no key where no table lists the shaft', () => {
+  expect(keyForShaft(5, 'IEC')).toBeNull();
+  expect(keyForShaft(200, 'IEC')).toBeNull();
+  expect(keyForShaft(12.7, 'NEMA')).toBeNull(); // frame 48 has a flat (MG 1-2016 4.4.1)
+  expect(keyForShaft(30, 'NEMA')).toBeNull();
+  expect(keyForShaft(28.6, 'NEMA')).toBe(6.35); // 1-1/8 in: 1/4 in
 });

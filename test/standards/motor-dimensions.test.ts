@@ -47,11 +47,13 @@ describe('what a person measured wins over the frame', () => {
   });
 
   test('a shaft that is not the frame’s leaves the key unknown; the frame’s own keeps it', () => {
-    const { keyWidthMm } = of({ measured: { shaftDiameterMm: 35 } }).dimensions;
+    const { keyWidthMm } = of({ measured: { shaftDiameterMm: 30 } }).dimensions;
     expect(keyWidthMm).toMatchObject({ value: null, origin: 'unknown' });
-    expect(keyWidthMm.cite).toContain('measure its key');
+    expect(keyWidthMm.cite).toBe('the shaft measured is not that of 184T: measure its key');
+    const smaller = of({ measured: { shaftDiameterMm: 22.2 } }).dimensions.keyWidthMm; // 7/8 in: MG 1 4.4.1 S 0.188
+    expect(smaller.cite).toContain('(4.78 mm is usual on 22.2 mm)');
     expect(of({ measured: { shaftDiameterMm: 28.6 } }).dimensions.keyWidthMm.origin).toBe('standard');
-    expect(of({ measured: { shaftDiameterMm: 35, keyWidthMm: 10 } }).dimensions.keyWidthMm.value).toBe(10);
+    expect(of({ measured: { shaftDiameterMm: 30, keyWidthMm: 10 } }).dimensions.keyWidthMm.value).toBe(10);
   });
 });
 
