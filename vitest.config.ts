@@ -6,7 +6,7 @@ const alias = {
   'server-only': path.join(import.meta.dirname, 'node_modules/server-only/empty.js'), // it throws outside Next
 };
 // Rooms below the server line: their tests run on a real database.
-const database = ['test/{db,audit,auth,register,seed}/**/*.test.ts'];
+const database = ['test/{db,audit,auth,register,seed,api}/**/*.test.ts'];
 
 export default defineConfig({
   test: {

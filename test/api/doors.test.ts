@@ -1,0 +1,86 @@
+import fs from 'node:fs';
+import { NextRequest } from 'next/server';
+import { expect, test } from 'vitest';
+import { GET as health } from '@/app/api/health/route';
+import { GET as readyz } from '@/app/readyz/route';
+import { config, proxy } from '@/proxy';
+import { besideIt } from '../db/as-owner';
+
+/** Every route that changes something or takes a body, read from the tree. A page's actions post to the page itself. */
+const posted = fs
+  .readdirSync('app', { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('route.ts'))
+  .filter((file) =>
+    /export (const|async function|function) (POST|PUT|PATCH|DELETE)\b/.test(fs.readFileSync(`app/${file}`, 'utf8')),
+  )
+  .map((file) => `/${file.replace(/\/route\.ts$/, '').replaceAll(/\[[^\]]+\]/g, 'x')}`);
+
+const asked = (path: string, method: string, headers: Record<string, string>) =>
+  proxy(
+    new NextRequest(`http://plant.example:3000${path}`, {
+      method,
+      headers: { host: 'plant.example:3000', ...headers },
+    }),
+  );
+
+test('there are routes to refuse', () => {
+  expect(posted).toContain('/api/v1/assess');
+  expect(posted).toContain('/sign-in/submit');
+});
+
+test.each([...posted, '/sets/P-101', '/sets/P-101/swap/M-7'])(
+  'S10 a POST to %s from another site is refused',
+  (path) => {
+    const matched = config.matcher.some((pattern) => new RegExp(`^${pattern}$`).test(path));
+    expect(matched, 'the proxy sees it').toBe(true);
+    for (const headers of [
+      { 'sec-fetch-site': 'cross-site' },
+      { 'sec-fetch-site': 'same-site' },
+      { origin: 'http://elsewhere.example' },
+      { origin: 'http://plant.example' },
+      { origin: 'null' },
+    ] as Record<string, string>[])
+      for (const method of ['POST', 'PUT', 'PATCH', 'DELETE'])
+        expect(asked(path, method, headers).status, JSON.stringify({ method, headers })).toBe(403);
+  },
+);
+
+test('S10 a POST of this site, or of no browser, passes', () => {
+  for (const headers of [{ 'sec-fetch-site': 'same-origin' }, { origin: 'http://plant.example:3000' }, {}] as Record<
+    string,
+    string
+  >[])
+    expect(asked('/api/v1/assess', 'POST', headers).status).toBe(200);
+});
+
+test('S7 every answer has a policy with a nonce of its own and nothing unsafe for scripts', () => {
+  const policies = [asked('/', 'GET', {}), asked('/', 'GET', {})].map((answer) =>
+    answer.headers.get('content-security-policy'),
+  );
+  expect(policies[0]).not.toBe(policies[1]);
+  const scripts = /script-src ([^;]*)/.exec(String(policies[0]))?.[1];
+  expect(scripts).toMatch(/'nonce-[\w+/=]{16,}'/);
+  expect(scripts).not.toMatch(/'unsafe-(inline|eval)'/);
+});
+
+test('S8 the plain headers are on every answer', () => {
+  const { headers } = asked('/sets', 'GET', {});
+  expect(headers.get('x-content-type-options')).toBe('nosniff');
+  expect(headers.get('content-security-policy')).toContain("frame-ancestors 'none'");
+  expect(headers.get('referrer-policy')).toBe('same-origin');
+  expect(headers.get('permissions-policy')).toContain('camera=(self)');
+});
+
+test('S12 answers of the API are kept nowhere', () => {
+  expect(asked('/api/v1/frames/184T', 'GET', {}).headers.get('cache-control')).toBe('private, no-store');
+});
+
+test('R7 the readiness answer is 503 while the database is away and 200 when it is back; the health answer is 200', async () => {
+  expect((await readyz()).status).toBe(200);
+  await besideIt((name) => `ALTER DATABASE "${name}" ALLOW_CONNECTIONS false`);
+  await besideIt((name) => `SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = '${name}'`);
+  expect((await readyz()).status).toBe(503);
+  expect(health().status).toBe(200);
+  await besideIt((name) => `ALTER DATABASE "${name}" ALLOW_CONNECTIONS true`);
+  expect((await readyz()).status).toBe(200);
+});
