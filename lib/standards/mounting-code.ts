@@ -166,6 +166,11 @@ function both(a: Mounting, b: Mounting, text: string): Reading<Mounting> {
 
 /** Code I and Code II of one mounting, as plates often print them together. */
 const isSame = (a: Mounting, b: Mounting): boolean =>
-  a.feet === b.feet && a.face === b.face && a.shaft === b.shaft && a.positions.join() === b.positions.join();
+  a.feet === b.feet &&
+  a.face === b.face &&
+  a.shaft === b.shaft &&
+  a.hasSpecialFeet === b.hasSpecialFeet &&
+  a.isTaper === b.isTaper &&
+  a.positions.join() === b.positions.join();
 
 const isFlange = (face: Mounting['face']): boolean => face === 'FF' || face === 'FT';

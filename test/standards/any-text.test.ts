@@ -14,7 +14,7 @@ const anyText = fc.oneof(near, fc.string({ maxLength: 80 }), fc.string({ unit: '
 const anyPoles = fc.option(fc.oneof(fc.integer({ min: -2, max: 20 }), fc.double()), { nil: null });
 const anySystem = fc.constantFrom('NEMA' as const, 'IEC' as const, null);
 
-test('no text makes the reader throw; a problem always says where and what', () => {
+test('no text makes the reader throw; a problem always says where and what', { timeout: 60_000 }, () => {
   fc.assert(
     fc.property(anyText, fc.option(anyText, { nil: null }), anyPoles, anySystem, (frame, mounting, poles, system) => {
       const read = readFrame(frame, { mounting, poles, system });
@@ -30,7 +30,7 @@ test('no text makes the reader throw; a problem always says where and what', () 
   );
 });
 
-test('a canonical name reads to itself in its own system', () => {
+test('a canonical name reads to itself in its own system', { timeout: 60_000 }, () => {
   fc.assert(
     fc.property(anyText, (text) => {
       const first = readFrame(text);
@@ -44,7 +44,7 @@ test('a canonical name reads to itself in its own system', () => {
   );
 });
 
-test('a frame refused is unknown, never a figure, and says why', () => {
+test('a frame refused is unknown, never a figure, and says why', { timeout: 60_000 }, () => {
   fc.assert(
     fc.property(anyText, (text) => {
       const read = readFrame(text);
@@ -62,7 +62,7 @@ test('a frame refused is unknown, never a figure, and says why', () => {
   );
 });
 
-test('a mounting read is read again from its own name', () => {
+test('a mounting read is read again from its own name', { timeout: 60_000 }, () => {
   fc.assert(
     fc.property(fc.oneof(near, fc.stringMatching(/^(IM )?[BV]\d{1,2}(\/[BV]?\d{1,2})?$/)), (text) => {
       const first = mountingCode(text);
@@ -72,7 +72,7 @@ test('a mounting read is read again from its own name', () => {
   );
 });
 
-test('a very long text is refused at once', () => {
+test('a very long text is refused at once', { timeout: 60_000 }, () => {
   const long = 'B3/'.repeat(100_000);
   const before = performance.now();
   expect(readFrame(long, { mounting: long }).ok).toBe(false);
