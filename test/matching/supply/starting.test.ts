@@ -124,6 +124,8 @@ const pm = { kind: 'permanent-magnet', ratings: [{ volts: 460, hertz: 60, hp: 5,
 test.each([
   ['permanent-magnet, direct', { start: 'direct' }, pm, 'block'],
   ['reluctance, direct', { start: 'direct' }, { ...pm, kind: 'reluctance' }, 'block'],
+  ['permanent-magnet, soft', { start: 'soft' }, pm, 'block'],
+  ['reluctance, star-delta', { start: 'star-delta' }, { ...pm, kind: 'reluctance' }, 'block'],
   ['permanent-magnet, drive', drive, pm, 'check'],
   ['permanent-magnet, start unknown', { start: null }, pm, 'check'],
   ['wound-rotor, direct', { start: 'direct' }, { kind: 'wound-rotor' }, 'check'],
