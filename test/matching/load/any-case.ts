@@ -7,13 +7,13 @@ import { FOOTINGS, type PumpSet, set } from '@/lib/plant/set';
  * Any motor and any set the schemas take, likely or not: every field may be untold, every figure anything from a hundred-
  * thousandth of its limit to the limit itself. `test/matching/plant-cases.ts` makes likely ones.
  */
-const told = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: null, freq: 3 });
+const told = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: null, freq: 9 });
 /** Spread over the decades, and now and then a figure that plates and pumps really have. */
 const upTo = (max: number, ...usual: number[]) =>
   told(
     fc.oneof(
       { weight: 1, arbitrary: fc.double({ min: -5, max: 0, noNaN: true }).map((e) => max * 10 ** e) },
-      { weight: usual.length > 0 ? 4 : 0, arbitrary: fc.constantFrom(...usual, 1) },
+      { weight: usual.length > 0 ? 15 : 0, arbitrary: fc.constantFrom(...usual, 1) },
     ),
   );
 const fromZero = (max: number, ...usual: number[]) => fc.oneof(upTo(max, ...usual), fc.constant(0));

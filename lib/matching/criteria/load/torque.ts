@@ -26,7 +26,7 @@ export function torque(set: PumpSet, candidate: Motor, context: Context): Findin
 const CITE = 'Torque = 9550 × kW / rpm (read in two texts)';
 
 function carries(set: PumpSet, candidate: Motor, context: Context): Finding | null {
-  const { row, derating, point } = context;
+  const { row, derating } = context;
   const load = drivenLoadOf(set);
   const isDriveFed = set.supply.start === 'drive';
   if (set.load.kind === null || load.losslessNm === null) return null;
@@ -42,14 +42,20 @@ function carries(set: PumpSet, candidate: Motor, context: Context): Finding | nu
       5,
     );
   const available = ratedNm * derating.factor;
-  const { hertz } = point.restored ?? point;
-  const pu = isDriveFed && hertz !== null && row.hertz !== null ? hertz / row.hertz : 1;
+  const pu = isDriveFed ? speedPuOf(context, load.motorRpm) : 1;
   const compared = { criterion: 'torque', have: available / Math.max(1, pu), need, unit: 'N·m', cite: CITE } as const;
   const found =
     atSetSpeed(set, context, compared, compared.have, need) ??
     (isDriveFed ? torqueOverRange(set, candidate, row, pu, compared, available, need) : null) ??
     ok(compared, `Loaded to ${figure((100 * need) / compared.have, 0)} % of rated torque.`);
   return load.torqueNm === null && found.grade === 'ok' ? throughGear(set, ratedNm, compared, found) : found;
+}
+
+/** Speed set in the drive over base; without a solved point by the speed asked. 1 where neither tells. */
+function speedPuOf({ row, point }: Context, askedRpm: number | null): number {
+  const { hertz } = point.restored ?? point;
+  if (hertz !== null && row.hertz !== null) return hertz / row.hertz;
+  return askedRpm === null || row.rpm === null ? 1 : askedRpm / row.rpm;
 }
 
 /** Torque at the speed it runs at; as the set tells it where no point is solved or the losses are unknown. */

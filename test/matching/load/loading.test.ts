@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { loading } from '@/lib/matching/criteria/load/loading';
+import { motor, set } from '../easy';
+import { asked } from './asked';
+
+const drive = { start: 'drive' as const, volts: 460, drive: { outputVolts: 460, baseHertz: 60 } };
+
+test.each([
+  ['83 %', {}, {}, 'ok'],
+  ['41 %', { load: { shaftKw: 1.52 } }, {}, 'ok'],
+  ['38 %', { load: { shaftKw: 1.4 } }, {}, 'note'],
+  ['5 %, below any printed figure', { load: { shaftKw: 0.2 } }, {}, 'note'],
+  ['load unknown: not asked', { load: { shaftKw: null } }, {}, null],
+  ['gear losses unknown: not asked', { coupling: { type: 'gear', ratio: 1 } }, {}, null],
+  [
+    'full torque at a third of the speed on a drive',
+    { supply: drive, load: { shaftKw: 1.033, atPumpRpm: 583 } },
+    {},
+    'ok',
+  ],
+  ['a third of the torque on a drive', { supply: drive, load: { shaftKw: 1.2 } }, {}, 'note'],
+] as const)('loading: %s', (_, differs, plated, grade) => {
+  expect(asked(loading, set(differs), motor(plated))?.grade ?? null).toBe(grade);
+});
+
+test('an oversized motor is told its cost: power factor falls sooner than efficiency (DOE fact sheet, read in one text)', () => {
+  const says = asked(loading, set({ load: { shaftKw: 1.2 } }), motor())?.says;
+  // 6.6·√((0.82·0.328)² + 0.5724²) = 4.17 A; efficiency 0.837·0.895; 1223 W over √3·460·4.17·0.749 is 0.49.
+  expect(says).toMatch(/Oversized: loaded to 33 %.*power factor about 0\.49/);
+  expect(says).toMatch(/efficiency about \d+ % below its best/);
+});
