@@ -1,13 +1,14 @@
 import type { PumpSet } from '@/lib/plant/set';
 import type { FrameDimensions, ShaftKind } from '@/lib/standards/dimension';
 import { isSameLength } from '../mount/same-length';
+import { CARRIED_SHARE } from '../mount/shaft-shift';
 import type { Seat } from './seat';
 
 /** What happens to the hub (or quill) for this candidate's shaft. */
 export interface HubChange {
   /**
    * `not-told`: the shaft does not fit as it is, and nobody has told whether the hub may be replaced. `unknown`: a
-   * shaft or bore is unknown. `impossible`: it does not fit, and nothing the set allows makes it fit.
+   * shaft, a bore, or the key that a sleeve has to leave room for is unknown. `impossible`: it does not fit, and nothing the set allows makes it fit.
    */
   kind:
     | 'none'
@@ -54,7 +55,7 @@ function kindOf(set: PumpSet, fit: FrameDimensions, seat: Seat): HubChange['kind
     const hasBushing = set.coupling.quill.bushing === true && (need - have) / 2 >= LEAST_BUSHING_MM - DUST;
     return hasBushing ? 'quill-bushing' : 'impossible';
   }
-  return asHub(set, have, need, fit.dimensions.keyWidthMm.value);
+  return asHub(set, have, need, fit);
 }
 
 function asPumpShaft(fit: FrameDimensions, seat: Seat, have: number | null, need: number | null): HubChange['kind'] {
@@ -68,13 +69,19 @@ function asPumpShaft(fit: FrameDimensions, seat: Seat, have: number | null, need
 
 const familyOf = (shaft: ShaftKind): ShaftKind => (shaft === 'short' ? 'plain' : shaft);
 
-function asHub({ coupling }: PumpSet, have: number, need: number, keyWidthMm: number | null): HubChange['kind'] {
-  const { bushed, reboreToMm, sleeve, replaceable } = coupling.hub;
+function asHub({ coupling }: PumpSet, have: number, need: number, { dimensions }: FrameDimensions): HubChange['kind'] {
+  const { bushed, reboreToMm, sleeve, replaceable, lengthMm } = coupling.hub;
+  const keyWidthMm = dimensions.keyWidthMm.value;
+  const length = dimensions.shaftLengthMm.value;
+  // Bushed, sleeved or rebored, the hub keeps its length: a shaft too short for it asks for another hub.
+  const isTooLong = lengthMm !== null && length !== null && length < lengthMm * CARRIED_SHARE - DUST;
+  if (isTooLong && replaceable === true) return 'new-hub';
   const canNewSheave = coupling.type === 'belt' && coupling.sheave.changeable === true;
   if (have < need) {
     if (bushed === true) return 'bushing';
     if (sleeve === true && keyWidthMm !== null && sleeveWallMm(have, need, keyWidthMm) >= LEAST_WALL_MM)
       return 'sleeve';
+    if (sleeve === true && keyWidthMm === null && replaceable !== true) return 'unknown';
   } else {
     if (bushed === true && (reboreToMm === null || have <= reboreToMm)) return 'bushing';
     if (reboreToMm !== null && have <= reboreToMm) return 'rebore';

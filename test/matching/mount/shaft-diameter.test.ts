@@ -39,6 +39,13 @@ test.each([
     null,
   ],
   [
+    'thinner, key unknown for a sleeve',
+    { coupling: { hub: { ...none, sleeve: true, boreMm: 42 } } },
+    { frame: null, measured: { shaftDiameterMm: 28 } },
+    'check',
+    null,
+  ],
+  [
     'thinner, no sleeve but a new hub',
     { coupling: { hub: { replaceable: true, sleeve: true } } },
     { frame: '145T' },

@@ -67,6 +67,8 @@ function unknown(candidate: Motor, { seat, fit }: Context, compared: Compared): 
       'Measure the bore of the hub, or the shaft of the old motor, with a caliper',
       10,
     );
+  if (seat.input === 'hub' && !isPumpShaft(fit.shaft) && (seat.shaft === null || !isPumpShaft(seat.shaft)))
+    return toRead(compared, 'Its key is unknown, and with it what a sleeve would leave.', 'Measure the keyway', 2);
   return toRead(
     compared,
     seat.shaft === null
