@@ -9,11 +9,11 @@ export function SetList({ sets, timezone }: { sets: readonly SetLine[]; timezone
     <ul className="lines">
       {sets.map((set) => (
         <li key={set.setId} className={set.failedAt === null ? undefined : 'urgent'}>
-          <h3 className="line-name">
+          <p className="line-name">
             <Link href={setPath(set.tag)}>
               <bdi>{set.tag}</bdi>
             </Link>
-          </h3>
+          </p>
           <span className="line-aside">
             {set.motorNumber === null ? 'no motor in it' : <bdi>{set.motorNumber}</bdi>}
             {set.frame !== null && (

@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 /** A desk table that may be wider than its page: it scrolls by itself. Rows are plain tr, td.num, td.id, tr.act. */
 export function DataTable({ name, matrix, children }: { name: string; matrix?: true; children: ReactNode }) {
   return (
-    <section className="tablewrap" aria-label={name}>
+    <section className="tablewrap" aria-label={name} {...REACHABLE}>
       <table className={matrix ? 'grid-table matrix' : 'grid-table'}>
         <caption className="vh">{name}</caption>
         {children}
@@ -11,3 +11,6 @@ export function DataTable({ name, matrix, children }: { name: string; matrix?: t
     </section>
   );
 }
+
+/** What scrolls must be reached by the keyboard, though it is nothing to press. */
+const REACHABLE = { tabIndex: 0 };

@@ -19,11 +19,11 @@ export function NearTags({ typed, nearest }: { typed: string; nearest: readonly 
         <ul className="lines mt-2">
           {nearest.map(({ setId, tag, how, errors }) => (
             <li key={setId}>
-              <h3 className="line-name">
+              <p className="line-name">
                 <Link href={setPath(tag)}>
                   <bdi>{tag}</bdi>
                 </Link>
-              </h3>
+              </p>
               <span className="line-aside label">{howText(how, errors)}</span>
             </li>
           ))}

@@ -10,11 +10,11 @@ export function ShelfLines({ motors }: { motors: readonly OfferedMotor[] }) {
     <ul className="lines">
       {sorted.map(({ motor, whereabouts, condition, maker }) => (
         <li key={motor.id}>
-          <h3 className="line-name">
+          <p className="line-name">
             <Link href={motorPath(motor.id)}>
               <bdi>{motor.id}</bdi>
             </Link>
-          </h3>
+          </p>
           <span className="line-aside">
             {whereabouts.shelf !== null && (
               <>

@@ -1,0 +1,57 @@
+import type { Actor } from '@/lib/auth/may';
+import { assess, type Result } from '@/lib/matching/assess';
+import { buyable } from '@/lib/matching/buy/buyable';
+import type { SiteSettings } from '@/lib/plant/site-settings';
+import { type KnownMotor, motorByNumber } from '@/lib/register/queries/motor-by-number';
+import type { KnownSet } from '@/lib/register/queries/set-by-tag';
+import { spareSets } from '@/lib/register/queries/spare-sets';
+import { type Candidate, soonnessOf } from './candidates/candidate';
+
+/** Why a motor of the site cannot be taken for this set. */
+export type Unoffered = 'in-this-set' | 'in-critical-set' | 'at-repair' | 'scrapped';
+
+export interface CandidateHere {
+  candidate: Candidate;
+  /** The register's row; null: it would have to be bought. */
+  known: KnownMotor | null;
+  unoffered: Unoffered | null;
+}
+
+/** One motor as a candidate for a set: of the register, else a rating that could be bought; null: neither. */
+export async function candidateFor(actor: Actor, { row, set }: KnownSet, id: string): Promise<CandidateHere | null> {
+  const known = await motorByNumber(actor, id);
+  if (known === null) {
+    const motor = buyable(set).find((one) => one.id === id);
+    return motor === undefined ? null : { candidate: { from: 'buy', motor }, known: null, unoffered: null };
+  }
+  const { motor, whereabouts } = known;
+  const { condition, rewinds } = known.row;
+  const here: Candidate = { from: 'shelf', motor, at: whereabouts, condition, rewinds };
+  switch (whereabouts.place) {
+    case 'on-shelf':
+    case 'on-order':
+      return { candidate: here, known, unoffered: null };
+    case 'at-repair':
+    case 'scrapped':
+      return { candidate: here, known, unoffered: whereabouts.place };
+    case 'in-set': {
+      if (whereabouts.setTag === row.tag) return { candidate: here, known, unoffered: 'in-this-set' };
+      const spared = (await spareSets(actor, row.id)).find((one) => one.motor.id === motor.id);
+      if (spared === undefined) return { candidate: here, known, unoffered: 'in-critical-set' };
+      return { candidate: { from: 'set', motor, stops: spared.stops }, known, unoffered: null };
+    }
+  }
+}
+
+/** The candidate judged alone. */
+export function judgeAlone(candidate: Candidate, { set }: KnownSet, settings: SiteSettings, asOf: string): Result {
+  const { motor } = candidate;
+  const { results } = assess(
+    { set, candidates: [motor], asOf },
+    settings,
+    new Map([[motor.id, soonnessOf(candidate)]]),
+  );
+  const [result] = results;
+  if (result === undefined) throw new Error(`The judgement answered nothing for ${motor.id}`);
+  return result;
+}

@@ -1,0 +1,76 @@
+import type { Actor } from '@/lib/auth/may';
+import { assess } from '@/lib/matching/assess';
+import { buyable } from '@/lib/matching/buy/buyable';
+import type { PumpSet } from '@/lib/plant/set';
+import type { SiteSettings } from '@/lib/plant/site-settings';
+import type { KnownSet } from '@/lib/register/queries/set-by-tag';
+import { shelfMotors } from '@/lib/register/queries/shelf-motors';
+import { spareSets } from '@/lib/register/queries/spare-sets';
+import { type Candidate, type JudgedCandidate, type Source, soonnessOf } from './candidate';
+
+export interface Ranked {
+  /** Those that could go in, by where they would come from, best first. */
+  fits: Record<Source, JudgedCandidate[]>;
+  /** How many were looked at, by where they would come from. */
+  asked: Record<Source, number>;
+  /** Some of those that cannot, the nearest misses first, with their findings. */
+  unsuitable: JudgedCandidate[];
+  /** How many cannot, all told. */
+  unsuitableCount: number;
+}
+
+/** So many of the unsuitable are shown with their reasons. */
+const UNSUITABLE_SHOWN = 30;
+
+/** Every motor that might go into the set: judged and put in order. */
+export async function rankedCandidates(
+  actor: Actor,
+  { row, set }: KnownSet,
+  settings: SiteSettings,
+  asOf: string,
+): Promise<Ranked> {
+  const [{ offered }, sparable] = await Promise.all([shelfMotors(actor), spareSets(actor, row.id)]);
+  const candidates: Candidate[] = [
+    ...offered.map(
+      ({ motor, whereabouts, condition, rewinds }): Candidate => ({
+        from: 'shelf',
+        motor,
+        at: whereabouts,
+        condition,
+        rewinds,
+      }),
+    ),
+    ...sparable.map(({ motor, stops }): Candidate => ({ from: 'set', motor, stops })),
+    ...buyable(set).map((motor): Candidate => ({ from: 'buy', motor })),
+  ];
+  const judged = judge(candidates, set, settings, asOf);
+  const fit = judged.filter(({ result }) => result.verdict !== 'unsuitable');
+  const missed = judged.filter(({ result, candidate }) => result.verdict === 'unsuitable' && candidate.from !== 'buy');
+  const countOf = (source: Source) => candidates.filter(({ from }) => from === source).length;
+  const of = (source: Source) => fit.filter(({ candidate }) => candidate.from === source);
+  return {
+    fits: { shelf: of('shelf'), set: of('set'), buy: of('buy') },
+    asked: { shelf: countOf('shelf'), set: countOf('set'), buy: countOf('buy') },
+    unsuitable: missed.toSorted(byMisses).slice(0, UNSUITABLE_SHOWN),
+    unsuitableCount: missed.length,
+  };
+}
+
+function judge(
+  candidates: readonly Candidate[],
+  set: PumpSet,
+  settings: SiteSettings,
+  asOf: string,
+): JudgedCandidate[] {
+  const byId = new Map(candidates.map((candidate) => [candidate.motor.id, candidate]));
+  const asked = { set, candidates: [...byId.values()].map(({ motor }) => motor), asOf };
+  const soonness = new Map([...byId].map(([id, candidate]) => [id, soonnessOf(candidate)]));
+  return assess(asked, settings, soonness).results.flatMap((result) => {
+    const candidate = byId.get(result.id);
+    return candidate === undefined ? [] : [{ candidate, result }];
+  });
+}
+
+const missesOf = ({ result }: JudgedCandidate) => result.findings.filter(({ grade }) => grade === 'block').length;
+const byMisses = (a: JudgedCandidate, b: JudgedCandidate) =>
+  missesOf(a) - missesOf(b) || (a.candidate.motor.id < b.candidate.motor.id ? -1 : 1);

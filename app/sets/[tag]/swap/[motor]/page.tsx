@@ -1,0 +1,98 @@
+import type { Metadata } from 'next';
+import { answered } from '@/app/answered';
+import { Mark } from '@/app/look/mark';
+import { Sheet } from '@/app/look/sheet';
+import { Tag } from '@/app/look/tag';
+import { TitleBlock } from '@/app/look/title-block';
+import { CRITERION_WORDS, hoursText, VERDICT_WORDS } from '@/app/look/words';
+import { dayText, today } from '@/app/moment';
+import { candidatePath, swapFormPath, written } from '@/app/paths';
+import { personOf, whoIsHere } from '@/app/who-is-here';
+import { must } from '@/lib/auth/may';
+import { setByTag } from '@/lib/register/queries/set-by-tag';
+import { shelves } from '@/lib/register/queries/shelves';
+import { siteSettings } from '@/lib/register/queries/site-settings';
+import { unknownSet } from '../../../unknown-set';
+import { candidateFor, judgeAlone } from '../../candidate-for';
+import { CautionList } from '../../caution-list';
+import { cautionsFor } from '../../cautions';
+import { unknownCandidate } from '../../unknown-candidate';
+import { UNOFFERED_WORDS } from '../../unoffered-words';
+import { workItems } from '../../work-items';
+import { SwapForm } from './swap-form';
+
+type Props = PageProps<'/sets/[tag]/swap/[motor]'>;
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const { tag, motor } = await params;
+  return { title: `Record the swap, ${written(motor)} into ${written(tag)}` };
+}
+
+export default answered(async function SwapPage({ params }: Props) {
+  const asked = await params;
+  const [tag, id] = [written(asked.tag), written(asked.motor)];
+  const actor = await whoIsHere(swapFormPath(tag, id));
+  must(actor, 'swap.record');
+  const [known, { settings, timezone }, places] = await Promise.all([
+    setByTag(actor, tag),
+    siteSettings(actor),
+    shelves(actor),
+  ]);
+  if (known === null) return unknownSet(actor, tag);
+  const here = await candidateFor(actor, known, id);
+  if (here === null || here.known === null) return unknownCandidate(actor, known.row.tag, id);
+  const { row, set } = known;
+  const { candidate, unoffered } = here;
+  const { motor } = candidate;
+  const asOf = today(timezone);
+  const result = judgeAlone(candidate, known, settings, asOf);
+  return (
+    <Sheet person={personOf(actor)} back={{ href: candidatePath(row.tag, motor.id), words: motor.id }}>
+      <TitleBlock
+        small
+        tag={row.tag}
+        name="Record the swap"
+        cells={[
+          { label: 'Out', value: set.failed === null ? 'no motor' : <Tag>{set.failed.id}</Tag> },
+          {
+            label: 'In',
+            value: (
+              <b>
+                <Tag>{motor.id}</Tag>
+              </b>
+            ),
+          },
+          { label: 'Date', value: dayText(new Date(), timezone) },
+        ]}
+      />
+      <p className="flex items-center gap-3 pt-4">
+        <Mark verdict={result.verdict} />
+        <span>
+          <b>{VERDICT_WORDS[result.verdict]}</b>
+          {result.verdict !== 'unsuitable' && `, ${hoursText(result.hours)}`}
+          <br />
+          <span className="label">judged now, kept with the record</span>
+        </span>
+      </p>
+      <CautionList cautions={cautionsFor(set, motor).filter(({ title }) => title !== 'Before the work')} />
+      <SwapForm
+        requestKey={crypto.randomUUID()}
+        tag={row.tag}
+        motor={motor.id}
+        motorOut={row.motor === null ? null : { motorId: row.motor.id, number: row.motor.plantNumber }}
+        stops={
+          candidate.from === 'set'
+            ? { setId: candidate.stops.setId, tag: candidate.stops.tag, service: candidate.stops.service }
+            : null
+        }
+        shelves={places.map(({ shelfId, store, shelf }) => ({ value: shelfId, words: `${store}, shelf ${shelf}` }))}
+        work={workItems(result, motor, settings, asOf).map((item) => ({ ...item, time: hoursText(item.hours) }))}
+        checks={result.findings.flatMap(({ grade, criterion, says }) =>
+          grade === 'check' ? [{ criterion, name: CRITERION_WORDS[criterion], says }] : [],
+        )}
+        isUnsuitable={result.verdict === 'unsuitable'}
+        gone={unoffered === null ? null : UNOFFERED_WORDS[unoffered]}
+      />
+    </Sheet>
+  );
+});

@@ -1,0 +1,54 @@
+/** What the form held when it was sent, as it was typed. */
+export interface SwapValues {
+  key: string;
+  why: string;
+  whyWords: string;
+  outTo: string;
+  shelfId: string;
+  workDone: string[];
+  checks: string[];
+  insulationMohm: string;
+  overloadA: string;
+  shimsPresentMm: string;
+  note: string;
+  stops: string;
+}
+
+export interface FormProblem {
+  /** The id of the field. */
+  path: string;
+  says: string;
+}
+
+/** What became of the last sending; `asked` before the first. */
+export type SwapState = { values: SwapValues } & (
+  | { outcome: 'asked' }
+  | { outcome: 'refused'; problems: FormProblem[] }
+  | { outcome: 'taken'; says: string; when: string | null }
+  | { outcome: 'away' }
+);
+
+export const emptyValues = (key: string): SwapValues => ({
+  key,
+  why: '',
+  whyWords: '',
+  outTo: '',
+  shelfId: '',
+  workDone: [],
+  checks: [],
+  insulationMohm: '',
+  overloadA: '',
+  shimsPresentMm: '',
+  note: '',
+  stops: '',
+});
+
+/** Why a motor comes out, in the words most often needed. */
+export const WHYS = [
+  'Bearing',
+  'Winding',
+  'Water got in',
+  'Shaft, key or coupling',
+  'Changed, not failed',
+  'Not known yet',
+];

@@ -1,0 +1,8 @@
+import type { Unoffered } from './candidate-for';
+
+export const UNOFFERED_WORDS: Record<Unoffered, string> = {
+  'in-this-set': 'This motor stands in this set now.',
+  'in-critical-set': 'This motor runs in another set that is not known to be less critical than this one.',
+  'at-repair': 'This motor is at repair.',
+  scrapped: 'This motor is scrapped.',
+};
