@@ -8,6 +8,7 @@ import { asked } from './asked';
 const drive = { outputVolts: 460, baseHertz: 60, ratedA: 14, overloadPct: 150 };
 const onDrive = (differs: object = {}) => ({ start: 'drive' as const, volts: 460, drive: { ...drive, ...differs } });
 const softly = (softStartLimitPct: number | null) => ({ start: 'soft' as const, softStartLimitPct });
+const plate = (differs: object) => [{ volts: 460, hertz: 60, hp: 5, rpm: 1750, ...differs }];
 const starDelta = { winding: 'star-delta-6', leads: 6 } as const;
 const load = (breakawayPct: number | null, more: object = {}) => ({ load: { breakawayPct, ...more } });
 
@@ -28,7 +29,7 @@ describe('started direct', () => {
     ['at 414 V: 0.81 of it, 30.49 N·m', { ...load(185), supply: { measuredVolts: 414 } }, {}, 'block'],
     ['at 437 V: 0.9025 of it, 33.97 N·m', { ...load(185), supply: { measuredVolts: 437 } }, {}, 'check'],
     ['voltage unknown', { ...load(110), supply: { volts: null } }, {}, 'check'],
-    ['rated torque unknown', load(110), { ratings: [{ volts: 460, hertz: 60, hp: 5, rpm: null }] }, 'check'],
+    ['rated torque unknown', load(110), { ratings: plate({ rpm: null }) }, 'check'],
     ['how it is started unknown', { ...load(110), supply: { start: null } }, {}, 'check'],
     ['too little even started direct', { ...load(223), supply: { start: null } }, {}, 'block'],
     [
@@ -110,7 +111,7 @@ describe('on a drive', () => {
     ['overload unstated, too little in the motor', load(217), { overloadPct: null }, {}, 'block'],
     ['drive amps unknown', load(110), { ratedA: null }, {}, 'check'],
     ['breakdown unknown', load(110), {}, { design: null }, 'check'],
-    ['plate amps unknown', load(110), {}, { ratings: [{ volts: 460, hertz: 60, hp: 5, rpm: 1750 }] }, 'check'],
+    ['plate amps unknown', load(110), {}, { ratings: plate({}) }, 'check'],
   ] as const)('%s', (_, differs, limits, plated, grade) => {
     expect(asked(breakaway, set({ ...differs, supply: onDrive(limits) }), motor(plated))?.grade).toBe(grade);
   });
