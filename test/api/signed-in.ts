@@ -4,13 +4,15 @@ import { registerPerson } from '@/lib/register/commands/register-person';
 import { someone } from '../register/plant';
 
 const PASSWORD = 'heron-quarry-lantern';
+let count = 0;
 
 /** Somebody of a site of their own who signed in over HTTP, with the cookie their browser would send. */
 export async function signedIn(role: Role = 'technician'): Promise<{ actor: Actor; cookie: string; email: string }> {
   const { siteId } = await someone('administrator');
   const email = `${crypto.randomUUID()}@example.com`;
   const actor = await registerPerson(null, { siteId, name: 'Ida Fenn', email, role, password: PASSWORD });
-  const answer = await signIn(email, PASSWORD, '192.0.2.1');
+  count += 1;
+  const answer = await signIn(email, PASSWORD, `198.19.${count >> 8}.${count & 255}`);
   if (answer.status !== 200) throw new Error(`sign-in answered ${answer.status}`);
   return { actor, email, cookie: cookiesOf(answer) };
 }

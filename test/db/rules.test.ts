@@ -138,10 +138,10 @@ test('a moment is stored as that moment, whatever the server’s time zone', asy
   await asOwner(`ALTER DATABASE "${database}" SET timezone = 'Asia/Tokyo'`);
   await db.$disconnect(); // the zone holds from the next connection on
   const at = new Date('2026-01-02T03:04:05.678Z');
-  await db.signInLimit.create({ data: { email: 'tz', tries: 1, since: at } });
+  await db.signInLimit.create({ data: { who: 'tz', tries: 1, since: at } });
   // Reading it back through the same adapter would hide the fault: it is wrong both ways.
   const rows =
-    await db.$queryRaw`SELECT extract(epoch FROM since)::float8 * 1000 AS ms FROM sign_in_limit WHERE email = 'tz'`;
+    await db.$queryRaw`SELECT extract(epoch FROM since)::float8 * 1000 AS ms FROM sign_in_limit WHERE who = 'tz'`;
   expect(rows).toEqual([{ ms: at.getTime() }]);
 });
 
