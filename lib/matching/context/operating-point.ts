@@ -63,8 +63,10 @@ export function operatingPointOf(set: PumpSet, candidate: Motor, row: RatingRow)
   const hertz = isDriveFed ? hertzSet(set, line, askedRpm, torqueNm) : null;
   if (isDriveFed && hertz === null) return unsolved('No frequency gives the speed asked with this load.', true);
   const rpm = rpmUnderLoad(line, hertz, torqueNm, askedRpm, exponent);
-  if (!isTrusted(line, hertz, torqueAt(torqueNm, rpm, askedRpm, exponent))) return unsolved(OVERLOADED, true);
-  if (rpm <= 0) return unsolved('At the highest frequency of the drive it would not turn under this load.', true);
+  // A new sheave or frequency may still bring the load within what it can carry.
+  if (!isTrusted(line, hertz, torqueAt(torqueNm, rpm, askedRpm, exponent)))
+    return unsolved(OVERLOADED, true, restoredOf(set, row, line, load, torqueNm));
+  if (rpm <= 0) return unsolved(STALLED, true, restoredOf(set, row, line, load, torqueNm));
 
   const change = rpm / askedRpm - 1;
   const lossy = load.torqueNm === null ? null : torqueAt(load.torqueNm, rpm, askedRpm, exponent);
@@ -88,6 +90,7 @@ export function operatingPointOf(set: PumpSet, candidate: Motor, row: RatingRow)
 
 /** Beyond the straight part of the torque curve there is no figure. */
 const OVERLOADED = 'The load is over 1.25 times the rated torque: the speed there cannot be told.';
+const STALLED = 'At the highest frequency of the drive it would not turn under this load.';
 
 /** How far the flow may change, to the letter: a plate's own tolerance widens neither it nor the pump's maximum speed. */
 export const flowTolerancePct = ({ load }: PumpSet): number => (load.flowTolerancePct ?? LIKE_FOR_LIKE_FLOW_PCT) + DUST;
@@ -169,7 +172,7 @@ function whyNot(row: RatingRow, load: DrivenLoad): string {
   return 'The rated power is not known.';
 }
 
-const unsolved = (why: string, isBeyond = false): OperatingPoint => ({
+const unsolved = (why: string, isBeyond = false, restored: Restored | null = null): OperatingPoint => ({
   motorRpm: null,
   pumpRpm: null,
   pumpKw: null,
@@ -182,5 +185,5 @@ const unsolved = (why: string, isBeyond = false): OperatingPoint => ({
   isBeyond,
   hertz: null,
   assumes: null,
-  restored: null,
+  restored,
 });

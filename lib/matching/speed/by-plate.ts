@@ -26,9 +26,11 @@ export function byPlate(set: PumpSet, candidate: Motor, context: Context, cite: 
       'Pump speed and ratio: pump, gear or sheaves',
       15,
     );
-  if (point.isBeyond) return toJudge(compared, `${point.why}`);
-
   const says = `${figure(Math.abs(changePct), 1)} % ${changePct < 0 ? 'slower' : 'faster'} by the plate.`;
+  // Shaft to shaft, another number of poles is out whatever the load does.
+  const isFixed = set.supply.start !== 'drive' && set.coupling.type !== 'belt';
+  if (point.isBeyond && !(isFixed && Math.abs(changePct) > flowTolerancePct(set)))
+    return toJudge(compared, `${point.why}`);
   if (Math.abs(changePct) > flowTolerancePct(set) || isTooFast(set, haveRpm, changePct, isSlipKnown))
     return unlike(set, candidate, context, compared, says, needRpm / haveRpm);
   if (set.supply.start !== 'drive' && candidate.maxRpm !== null && haveRpm > candidate.maxRpm)

@@ -31,6 +31,7 @@ describe('on the mains', () => {
     ['poles and speed unknown', {}, { poles: null, ratings: plate(null) }, 'check'],
     ['nothing tells the speed asked', { failed: null, load: { atPumpRpm: null } }, {}, 'check'],
     ['beyond 1.25 of the torque', { load: { shaftKw: 4.7 } }, {}, 'check'],
+    ['beyond 1.25 of the torque, two poles for four', {}, { poles: 2, ratings: plate(3500) }, 'block'],
     ['load unknown, plates alike', { load: { shaftKw: null } }, {}, 'ok'],
     ['load unknown, other poles', { load: { shaftKw: null } }, sixPole, 'block'],
     ['slip unknown, other poles', {}, { poles: 6, ratings: plate(1200) }, 'block'],
@@ -63,6 +64,9 @@ describe('on the mains', () => {
 
 describe('behind a belt', () => {
   test.each([
+    // Two poles of the same power have half the torque: beyond 1.25 of it with the old sheave, well within with half of it.
+    ['two poles for four', {}, { poles: 2, ratings: plate(3500) }, 'work'],
+    ['beyond 1.25 of the torque, whatever the sheave', { load: { shaftKw: 5 } }, {}, 'check'],
     ['another speed', {}, sixPole, 'work'],
     ['above the pump’s maximum', { load: { maxPumpRpm: 1755 } }, {}, 'work'],
     ['a sheave that cannot be changed', { coupling: { ...belt, sheave: { changeable: false } } }, sixPole, 'block'],

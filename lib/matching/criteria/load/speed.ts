@@ -27,7 +27,10 @@ export function speed(set: PumpSet, candidate: Motor, context: Context): Finding
   };
   if (maxPumpRpm !== null && load.pumpRpm !== null && load.pumpRpm > maxPumpRpm)
     return block({ ...compared, need: maxPumpRpm }, "The speed asked of the pump is above the pump's own maximum.");
-  if (point.flowChangePct === null) return byPlate(set, candidate, context, CITE);
+  if (point.flowChangePct === null)
+    return point.restored === null
+      ? byPlate(set, candidate, context, CITE)
+      : putRight(set, candidate, context, compared, `${point.why}`);
 
   const change = point.flowChangePct;
   const says = `The pump runs ${figure(Math.abs(change), 1)} % ${change < 0 ? 'slower' : 'faster'}${granted(set, point.assumes)}.`;
