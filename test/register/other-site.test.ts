@@ -1,0 +1,84 @@
+import fs from 'node:fs';
+import { beforeAll, expect, test } from 'vitest';
+import type { Actor } from '@/lib/auth/may';
+import { db } from '@/lib/db/client';
+import { recordSwap } from '@/lib/register/commands/record-swap';
+import { reportFault } from '@/lib/register/commands/report-fault';
+import { areas } from '@/lib/register/queries/areas';
+import { findSets } from '@/lib/register/queries/find-sets';
+import { listSets } from '@/lib/register/queries/list-sets';
+import { motorByNumber } from '@/lib/register/queries/motor-by-number';
+import { motorHistory } from '@/lib/register/queries/motor-history';
+import { nearestTags } from '@/lib/register/queries/nearest-tags';
+import { overview } from '@/lib/register/queries/overview';
+import { recentSets } from '@/lib/register/queries/recent-sets';
+import { setByTag } from '@/lib/register/queries/set-by-tag';
+import { setHistory } from '@/lib/register/queries/set-history';
+import { shelfMotors } from '@/lib/register/queries/shelf-motors';
+import { shelves } from '@/lib/register/queries/shelves';
+import { siteSettings } from '@/lib/register/queries/site-settings';
+import { spareSets } from '@/lib/register/queries/spare-sets';
+import { swapById } from '@/lib/register/queries/swap-by-id';
+import { got, smallPlant, someone } from './plant';
+
+let here: Awaited<ReturnType<typeof smallPlant>>;
+let stranger: Actor;
+let swapId: string;
+
+beforeAll(async () => {
+  here = await smallPlant();
+  stranger = await someone('administrator');
+  const done = await recordSwap(here.actor, here.swap('P-101', 'M-1', 'M-7'), null);
+  if (done.outcome !== 'saved') throw new Error(done.outcome);
+  swapId = done.swapId;
+  await reportFault(here.actor, got(here.sets, 'P-102'), 'Hums');
+});
+
+const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothing: unknown }> = {
+  areas: { asked: areas, nothing: [] },
+  'find-sets': { asked: (actor) => findSets(actor, 'P-101'), nothing: [] },
+  'list-sets': {
+    asked: (actor) => listSets(actor, { areaId: null, page: 1, perPage: 50 }),
+    nothing: { sets: [], all: 0 },
+  },
+  'motor-by-number': { asked: (actor) => motorByNumber(actor, 'M-7'), nothing: null },
+  'motor-history': { asked: (actor) => motorHistory(actor, got(here.motors, 'M-7')), nothing: [] },
+  'nearest-tags': { asked: (actor) => nearestTags(actor, 'P-101'), nothing: [] },
+  overview: {
+    asked: overview,
+    nothing: expect.objectContaining({ sets: 0, setsWithoutMotor: 0, openFaults: 0, swapsInThirtyDays: 0 }),
+  },
+  'recent-sets': { asked: recentSets, nothing: [] },
+  'set-by-tag': { asked: (actor) => setByTag(actor, 'P-101'), nothing: null },
+  'set-history': { asked: (actor) => setHistory(actor, got(here.sets, 'P-101')), nothing: [] },
+  'shelf-motors': { asked: shelfMotors, nothing: { offered: [], isAll: true } },
+  shelves: { asked: shelves, nothing: [] },
+  'site-settings': {
+    asked: async (actor) => (await siteSettings(actor)).name,
+    nothing: expect.stringMatching(/^Site /),
+  },
+  'spare-sets': { asked: (actor) => spareSets(actor, got(here.sets, 'P-101')), nothing: [] },
+  'swap-by-id': { asked: (actor) => swapById(actor, swapId), nothing: null },
+};
+/** Steps of other queries, which pass their actor on. */
+const STEPS = ['changes-of'];
+
+test('S26 every query is asked here', () => {
+  const files = fs.readdirSync('lib/register/queries').map((file) => file.replace('.ts', ''));
+  expect(files.filter((file) => !STEPS.includes(file)).sort()).toEqual(Object.keys(QUERIES).sort());
+});
+
+test.each(Object.entries(QUERIES))(
+  'S26 %s tells a stranger nothing of this site, and its own people something',
+  async (name, { asked, nothing }) => {
+    expect(await asked(stranger)).toEqual(nothing);
+    if (name !== 'areas' && name !== 'site-settings') expect(await asked(here.actor)).not.toEqual(nothing);
+  },
+);
+
+test('S26 S27 a stranger changes nothing of this site', async () => {
+  const before = await db.auditEntry.count();
+  expect(await recordSwap(stranger, here.swap('P-101', 'M-7', 'M-8'), null)).toMatchObject({ outcome: 'refused' });
+  expect(await reportFault(stranger, got(here.sets, 'P-101'), 'Hums')).toMatchObject({ outcome: 'refused' });
+  expect(await db.auditEntry.count()).toBe(before);
+});
