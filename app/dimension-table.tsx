@@ -23,28 +23,33 @@ export function DimensionTable({ dimensions }: { dimensions: Partial<Record<Dime
           <th scope="col" className="num">
             in
           </th>
-          <th scope="col">Limits, mm</th>
-          <th scope="col">Known from</th>
+          <th scope="col" className="num">
+            Limits, mm
+          </th>
         </tr>
       </thead>
-      <tbody>
-        {told.map(({ name, dimension }) => (
-          <tr key={name}>
+      {told.map(({ name, dimension }) => (
+        <tbody key={name}>
+          <tr>
             <th scope="row">{DIMENSION_WORDS[name]}</th>
-            <td className="num">{valueText(dimension, (mm) => figure(mm))}</td>
+            <td className="num">{valueText(dimension, (mm) => figure(mm, 3))}</td>
             <td className="num">{valueText(dimension, (mm) => figure(inchesOfMm(mm), 3))}</td>
-            <td className="dim">{limitsText(dimension)}</td>
-            <td className="label">{sourceText(dimension)}</td>
+            <td className="num">{limitsText(dimension)}</td>
           </tr>
-        ))}
-      </tbody>
+          <tr className="source">
+            <td className="label" colSpan={4}>
+              {sourceText(dimension)}
+            </td>
+          </tr>
+        </tbody>
+      ))}
     </DataTable>
   );
 }
 
 /** The face, figure by figure, and where they come from. */
-export function FaceFacts({ face }: { face: Omit<Face, 'status'> & { status: string } }) {
-  const mm = (value: number | null) => (value === null ? 'not known' : `${figure(value)} mm`);
+export function FaceFacts({ face }: { face: Omit<Face, 'status'> }) {
+  const mm = (value: number | null) => (value === null ? 'not known' : `${figure(value, 3)} mm`);
   return (
     <section>
       <SectionHead title="Face" aside={face.name} />
@@ -55,7 +60,7 @@ export function FaceFacts({ face }: { face: Omit<Face, 'status'> & { status: str
           { label: 'Outside diameter', value: mm(face.outsideMm) },
           { label: 'Holes', value: holesText(face) },
           { label: 'Shaft shoulder to the face', value: mm(face.shoulderToFaceMm) },
-          { label: 'Known from', value: `${face.cite} (${STATUS_WORDS[face.status] ?? face.status})` },
+          { label: 'Known from', value: face.cite },
         ]}
       />
       {face.optional && (
@@ -76,12 +81,6 @@ const DIMENSION_WORDS: Record<DimensionName, string> = {
   keyWidthMm: 'Key width',
 };
 
-const STATUS_WORDS: Record<string, string> = {
-  'published-2': 'read in two publications',
-  published: 'read in one publication',
-  memory: 'from memory, not verified',
-};
-
 function valueText({ value, alternatives }: Dimension, text: (mm: number) => string) {
   if (value === null) return <abbr title="not known">?</abbr>;
   return [value, ...alternatives].map(text).join(' or ');
@@ -94,16 +93,8 @@ function limitsText({ value, plus, minus }: Dimension): string {
   return `${upper}, ${lower}`;
 }
 
-function sourceText({ origin, cite, status }: Dimension): string {
-  switch (origin) {
-    case 'measured':
-      return 'measured';
-    case 'unknown':
-      return cite ?? 'not known';
-    case 'standard':
-      return [cite, status === null ? null : STATUS_WORDS[status]].filter(Boolean).join('; ');
-  }
-}
+/** The clause, which also tells how it was read; or that a person's tape told it. */
+const sourceText = ({ origin, cite }: Dimension): string => cite ?? (origin === 'unknown' ? 'not known' : origin);
 
 function holesText({ holes, hole }: Pick<Face, 'holes' | 'hole'>): string {
   const count = holes === null ? 'not known how many' : String(holes);

@@ -6,9 +6,8 @@ import { DataTable } from './look/data-table';
 import { Facts, Figures } from './look/facts';
 import { AUXILIARY_WORDS, ENCLOSED_WORDS, KIND_WORDS, SIDE_WORDS, TURN_WORDS, WINDING_WORDS } from './plate-words';
 
-/** The six figures of a plate that tell one motor from another. */
-export function PlateFigures({ motor }: { motor: Motor }) {
-  const row = motor.ratings[0] ?? null;
+/** The six figures of a plate that tell one motor from another, `row` being the rating that matters here. */
+export function PlateFigures({ motor, row = motor.ratings[0] ?? null }: { motor: Motor; row?: Rating | null }) {
   return (
     <Figures
       cells={[

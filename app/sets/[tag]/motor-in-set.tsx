@@ -6,6 +6,7 @@ import { factsAlone } from '@/app/motor-drawing';
 import { motorPath } from '@/app/paths';
 import { PlateFacts, PlateFigures } from '@/app/plate-facts';
 import { mountOfMotor } from '@/lib/drawing/mount';
+import { ratingRowOf } from '@/lib/matching/context/rating-row';
 import type { PumpSet } from '@/lib/plant/set';
 import type { KnownSet } from '@/lib/register/queries/set-by-tag';
 import { motorDimensions } from '@/lib/standards/motor-dimensions';
@@ -23,6 +24,7 @@ export function MotorInSet({ row, set }: { row: KnownSet['row']; set: PumpSet })
         </p>
       </section>
     );
+  const atSupply = ratingRowOf(set, motor).plate;
   const mount = mountOfMotor(motor.id, motorDimensions(motor), motor.terminalBox);
   const from = [row.motor?.maker, row.motor?.serial].filter(Boolean).join(', ');
   return (
@@ -35,7 +37,7 @@ export function MotorInSet({ row, set }: { row: KnownSet['row']; set: PumpSet })
           </Link>
         }
       />
-      <PlateFigures motor={motor} />
+      <PlateFigures motor={motor} {...(atSupply !== null && { row: atSupply })} />
       <MountDrawing isBare only="side" incoming={mount} outgoing={null} facts={factsAlone(mount)} />
       <details>
         <summary className="more">

@@ -74,8 +74,6 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
             </section>
           )}
           <MotorInSet row={row} set={set} />
-          <SectionHead title="History" />
-          <HistoryList lines={lines} timezone={timezone} />
           <FaultForm tag={row.tag} problem={typeof fault === 'string' ? fault : null} />
         </div>
         <div>
@@ -97,6 +95,10 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
           )}
         </div>
       </div>
+      <section>
+        <SectionHead title="History" />
+        <HistoryList lines={lines} timezone={timezone} />
+      </section>
       <ActionBar>
         <Action href={candidatesPath(row.tag)}>What can go in?</Action>
       </ActionBar>

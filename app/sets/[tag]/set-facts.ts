@@ -111,7 +111,7 @@ const STARTED: Record<NonNullable<PumpSet['supply']['start']>, string> = {
 const told = (facts: readonly (readonly [string, string | null])[]): Fact[] =>
   facts.flatMap(([label, value]) => (value === null ? [] : [{ label, value }]));
 
-const mm = (value: number | null) => (value === null ? null : `${figure(value)} mm`);
+const mm = (value: number | null) => (value === null ? null : `${figure(value, 3)} mm`);
 const amps = (value: number | null) => (value === null ? null : `${figure(value)} A`);
 const yesNo = (value: boolean | null) => (value === null ? null : value ? 'yes' : 'no');
 
@@ -123,7 +123,7 @@ function range(from: number | null, to: number | null, unit: string): string | n
 
 function hubText({ hub }: PumpSet['coupling']): string | null {
   const parts = [
-    hub.boreMm === null ? null : `Ø${figure(hub.boreMm)} mm`,
+    hub.boreMm === null ? null : `Ø${figure(hub.boreMm, 3)} mm`,
     hub.lengthMm === null ? null : `${figure(hub.lengthMm)} mm long`,
     hub.bushed === null ? null : hub.bushed ? 'bushed' : 'plain bore',
   ].filter((part) => part !== null);

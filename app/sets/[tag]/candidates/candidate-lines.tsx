@@ -68,7 +68,7 @@ export function Where({ candidate }: { candidate: Candidate }) {
       );
     }
     case 'buy':
-      return <>To buy; its purchase specification is ready</>;
+      return <>To buy, by a purchase specification</>;
   }
 }
 

@@ -33,7 +33,9 @@ export function CandidateSection({
         <p className="pt-3">
           {source === 'set' && !isCriticalityTold
             ? 'Nobody has told how critical this set is, so no other set is asked to stop for it.'
-            : NOTHING[source]}
+            : source === 'buy' && nearest === null
+              ? 'No standard rating answers: the supply, the poles or the power asked is not known well enough.'
+              : NOTHING[source]}
           {nearest !== null && ' The nearest miss:'}
         </p>
       )}
@@ -61,7 +63,7 @@ const HEADS: Record<Source, string> = {
 const NOTHING: Record<Source, string> = {
   shelf: 'Nothing on the shelves fits.',
   set: 'No motor of a less critical set fits.',
-  buy: 'No standard rating answers: the supply, the poles or the power asked is not known well enough, or none fits.',
+  buy: 'No standard rating fits.',
 };
 /** So many of a section are shown until all are asked for. */
 const SHOWN = 10;

@@ -45,7 +45,7 @@ export async function rankedCandidates(
   ];
   const judged = judge(candidates, set, settings, asOf);
   const fit = judged.filter(({ result }) => result.verdict !== 'unsuitable');
-  const missed = judged.filter(({ result, candidate }) => result.verdict === 'unsuitable' && candidate.from !== 'buy');
+  const missed = judged.filter(({ result }) => result.verdict === 'unsuitable');
   const countOf = (source: Source) => candidates.filter(({ from }) => from === source).length;
   const of = (source: Source) => fit.filter(({ candidate }) => candidate.from === source);
   return {

@@ -74,7 +74,6 @@ export default answered(async function SwapPage({ params }: Props) {
           <span className="label">judged now, kept with the record</span>
         </span>
       </p>
-      <CautionList cautions={cautionsFor(set, motor).filter(({ title }) => title !== 'Before the work')} />
       <SwapForm
         requestKey={crypto.randomUUID()}
         tag={row.tag}
@@ -92,7 +91,9 @@ export default answered(async function SwapPage({ params }: Props) {
         )}
         isUnsuitable={result.verdict === 'unsuitable'}
         gone={unoffered === null ? null : UNOFFERED_WORDS[unoffered]}
-      />
+      >
+        <CautionList cautions={cautionsFor(set, motor).filter(({ title }) => title !== 'Before the work')} />
+      </SwapForm>
     </Sheet>
   );
 });

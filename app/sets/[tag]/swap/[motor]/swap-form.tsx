@@ -1,6 +1,6 @@
 'use client';
 
-import { useActionState } from 'react';
+import { type ReactNode, useActionState } from 'react';
 import { Action, ActionButton } from '@/app/look/action';
 import { ActionBar } from '@/app/look/action-bar';
 import { Choice } from '@/app/look/choice';
@@ -24,6 +24,8 @@ export interface SwapFormProps {
   isUnsuitable: boolean;
   /** Why the motor can no longer be taken; it matters only before the form is sent. */
   gone: string | null;
+  /** What stands between the problems and the fields. */
+  children: ReactNode;
 }
 
 /**
@@ -31,7 +33,7 @@ export interface SwapFormProps {
  * without it.
  */
 export function SwapForm(props: SwapFormProps) {
-  const { requestKey, tag, motor, motorOut, stops, shelves, work, checks, isUnsuitable, gone } = props;
+  const { requestKey, tag, motor, motorOut, stops, shelves, work, checks, isUnsuitable, gone, children } = props;
   const [state, send] = useActionState<SwapState, FormData>(recordSwapHere, {
     outcome: 'asked',
     values: emptyValues(requestKey),
@@ -51,13 +53,18 @@ export function SwapForm(props: SwapFormProps) {
   const wrong = (path: string) => problems.find((problem) => problem.path === path)?.says ?? null;
   return (
     <form action={send} className="grow" noValidate key={JSON.stringify(state)}>
-      <ProblemList problems={problems} />
+      {problems.length > 0 && (
+        <div tabIndex={-1} ref={toFront}>
+          <ProblemList problems={problems} />
+        </div>
+      )}
       {state.outcome === 'away' && (
-        <p role="alert" className="problem-list">
+        <p role="alert" className="problem-list" tabIndex={-1} ref={toFront}>
           <b>The register’s database does not answer.</b> Nothing was recorded; what you typed stands below. Send it
           again in a minute: it is recorded once, however often it is sent.
         </p>
       )}
+      {children}
       <input type="hidden" name="key" value={values.key} />
       <input type="hidden" name="tag" value={tag} />
       <input type="hidden" name="motor" value={motor} />
@@ -187,3 +194,6 @@ export function SwapForm(props: SwapFormProps) {
     </form>
   );
 }
+
+/** What came of a sending stands at the top of the form, and its button at the bottom. */
+const toFront = (element: HTMLElement | null) => element?.focus();
