@@ -21,7 +21,8 @@ export async function findSets(actor: Actor, typed: string, most = 25): Promise<
   const limit = Math.min(most, MOST);
   const tags = await nearestTags(actor, typed, limit);
   const sure = tags.filter(({ how }) => how !== 'near');
-  const words = await byWords(actor, typed, limit);
+  const fitting = await byWords(actor, typed, limit);
+  const words = fitting.length > 0 ? fitting : await byMistypedWords(actor, typed, limit);
   const near = tags.filter(
     ({ how, errors, tag }) => how === 'near' && errors <= Math.ceil(tag.length * ERRORS_PER_LETTER),
   );
@@ -38,7 +39,7 @@ export async function findSets(actor: Actor, typed: string, most = 25): Promise<
 
 /** Sets whose words hold every word typed, each perhaps a little wrong; the best fit first. */
 async function byWords({ siteId }: Actor, typed: string, limit: number) {
-  const asked = (typed.toLowerCase().match(/[\p{L}\p{N}]{3,}/gu) ?? []).slice(0, 6);
+  const asked = wordsOf(typed);
   if (asked.length === 0) return [];
   return db.$queryRaw<{ setId: string; how: 'words' }[]>`
     SELECT s.id::text AS "setId", 'words' AS how
@@ -48,3 +49,26 @@ async function byWords({ siteId }: Actor, typed: string, limit: number) {
     ORDER BY (SELECT sum(word_similarity(word, s.words)) FROM unnest(${asked}::text[]) AS word) DESC, s.norm
     LIMIT ${limit}`;
 }
+
+/** As `byWords`, where no word is like enough in its trigrams: each may have one letter wrong, or two changed over. */
+async function byMistypedWords({ siteId }: Actor, typed: string, limit: number) {
+  const asked = wordsOf(typed).filter((word) => word.length >= 4 && word.length <= 40);
+  if (asked.length === 0) return [];
+  return db.$queryRaw<{ setId: string; how: 'words' }[]>`
+    SELECT s.id::text AS "setId", 'words' AS how
+    FROM pump_set AS s
+    WHERE s.site_id = ${siteId}::uuid AND s.retired_at IS NULL AND (
+      SELECT bool_and(EXISTS (
+        SELECT FROM regexp_split_to_table(s.words, '[^[:alnum:]]+') AS held
+        WHERE length(held) BETWEEN 3 AND 40 AND CASE levenshtein_less_equal(held, word, 2)
+          WHEN 0 THEN true
+          WHEN 1 THEN true
+          WHEN 2 THEN ARRAY(SELECT unnest(string_to_array(held, NULL)) ORDER BY 1)
+            = ARRAY(SELECT unnest(string_to_array(word, NULL)) ORDER BY 1)
+          ELSE false END))
+      FROM unnest(${asked}::text[]) AS word)
+    ORDER BY s.norm
+    LIMIT ${limit}`;
+}
+
+const wordsOf = (typed: string): string[] => (typed.toLowerCase().match(/[\p{L}\p{N}]{3,}/gu) ?? []).slice(0, 6);
