@@ -1,8 +1,9 @@
 import type { Face } from '@/lib/standards/dimension';
-import { drawnLength, figuresOnLine, fitsOnLine } from './dimension-line';
-import type { Box, DimensionLine, Drawing, Label, Point, Shape } from './drawing';
+import { drawnLength } from './dimension-line';
+import type { Drawing, Point, Shape } from './drawing';
+import { heightLine, overhangLine, uprightFigures } from './face-heights';
+import { faceLabels } from './face-labels';
 import { boxOf, frameView } from './frame-view';
-import { lengthText } from './length-text';
 import type { Mount } from './mount';
 import { type MountFacts, shimsDrawnMm } from './mount-facts';
 import { PAD, polygon, rectangle } from './outline';
@@ -16,7 +17,7 @@ export function faceView(candidate: Mount, out: Mount | null, facts: MountFacts)
   if (shapes.length === 0) return null;
   const content = boxOf(shapes);
   const frame = frameView(content, { left: 3.6, right: 4.4, top: 4.4, bottom: 0.6 });
-  const figures = figuresOf(candidate, out);
+  const figures = figuresOf(candidate, out, facts);
   const upright = heightLine(candidate, out, content, frame.textMm, facts);
   const overhang = overhangLine(candidate, out, content, frame.textMm, facts);
   return {
@@ -26,7 +27,7 @@ export function faceView(candidate: Mount, out: Mount | null, facts: MountFacts)
     shapes,
     dimensions: overhang === null ? upright : [...upright, overhang.line],
     labels: [
-      ...labelsOf(candidate, out, frame.viewBox, frame.textMm, facts),
+      ...faceLabels(candidate, out, frame.viewBox, frame.textMm, facts),
       ...(overhang === null ? [] : overhang.labels),
     ],
     details: [],
@@ -35,7 +36,8 @@ export function faceView(candidate: Mount, out: Mount | null, facts: MountFacts)
   };
 }
 
-function figuresOf(candidate: Mount, out: Mount | null) {
+function figuresOf(candidate: Mount, out: Mount | null, facts: MountFacts) {
+  const { height, over } = uprightFigures(candidate, out, facts);
   const of = (name: string, read: (face: Face) => number | null) => ({
     name,
     isAsked: true,
@@ -46,6 +48,8 @@ function figuresOf(candidate: Mount, out: Mount | null) {
     of('pitch circle', (face) => face.pitchCircleMm),
     of('spigot', (face) => face.spigotMm),
     of('outside', (face) => face.outsideMm),
+    { name: 'shaft height', isAsked: height !== null, in: height?.in ?? null, out: height?.out },
+    { name: 'face over the foot plane', isAsked: over !== null, in: over?.in ?? null, out: over?.out },
   ];
 }
 
@@ -183,116 +187,4 @@ function boxOnBody({ terminalBox }: Mount, radius: number | null): Shape[] {
 function keyOf({ shaftDiameterMm: d, keyWidthMm: key }: Mount): Shape[] {
   if (d === null || key === null) return [];
   return [polygon('in-thin', 'key', rectangle(-key / 2, -d / 2 - key * 0.4, key, key))];
-}
-
-function heightLine(
-  candidate: Mount,
-  out: Mount | null,
-  content: Box,
-  textMm: number,
-  facts: MountFacts,
-): DimensionLine[] {
-  const height = { in: candidate.heightMm, out: out === null ? undefined : out.heightMm };
-  const up = drawnLength(height);
-  if (facts.together === 'faces' || candidate.feet === false || up === null) return [];
-  return [
-    {
-      name: 'shaft height',
-      direction: 'upright',
-      from: { x: content.x + 2, y: 0 },
-      to: { x: content.x + 2, y: up },
-      at: content.x - textMm * 1.5,
-      ...figuresOnLine(height, facts.unit),
-    },
-  ];
-}
-
-/** From the lowest point of the candidate's face to its foot plane; where that is too short, the figures stand beside it. */
-function overhangLine(
-  candidate: Mount,
-  out: Mount | null,
-  content: Box,
-  textMm: number,
-  facts: MountFacts,
-): { line: DimensionLine; labels: Label[] } | null {
-  const over = overFootPlane(candidate);
-  if (facts.together === 'faces' || candidate.feet === false || over === null || candidate.heightMm === null)
-    return null;
-  const old = out === null || out.face === null ? undefined : overFootPlane(out);
-  const texts = figuresOnLine({ in: over, out: old }, facts.unit);
-  const [from, to] = [candidate.heightMm - over, candidate.heightMm];
-  const at = content.x + content.width + textMm * 1.5;
-  const line: DimensionLine = {
-    name: 'face over the foot plane',
-    direction: 'upright',
-    from: { x: 4, y: from },
-    to: { x: content.x + content.width - 2, y: to },
-    at,
-    ...texts,
-  };
-  if (fitsOnLine(texts, Math.abs(over), textMm)) return { line, labels: [] };
-  const beside = (text: string, tone: 'in' | 'out', row: number): Label => ({
-    text,
-    tone,
-    anchor: 'start',
-    at: { x: at + textMm * 0.5, y: Math.min(from, to) + textMm * (row * 1.15 - 0.1) },
-    leader: [],
-  });
-  const labels = [beside(texts.upper, 'in', 0), ...(texts.lower === null ? [] : [beside(texts.lower, 'out', 1)])];
-  return { line: { ...line, upper: null, lower: null }, labels };
-}
-
-/** How far the lowest point of the face stays above the plane of the feet; negative: it hangs below. */
-function overFootPlane({ heightMm, face }: Mount): number | null {
-  return heightMm === null || face === null || face.outsideMm === null ? null : heightMm - face.outsideMm / 2;
-}
-
-/** Spigot and outside at the left, pitch circle and holes at the right; the failed motor's in a row below. */
-function labelsOf(
-  candidate: Mount,
-  out: Mount | null,
-  box: { x: number; y: number; width: number; height: number },
-  textMm: number,
-  facts: MountFacts,
-): Label[] {
-  const old = out === null ? null : out.face;
-  const rows = [
-    { face: candidate.face, tone: 'in' as const },
-    { face: old, tone: facts.act.includes('face') ? ('act' as const) : ('out' as const) },
-  ].flatMap(({ face, tone }) => (face === null ? [] : [{ face, tone }]));
-  return rows.flatMap(({ face, tone }, row) => {
-    const y = box.y + textMm * (1.1 + row * 1.25);
-    const shelf = box.y + textMm * (1.5 + (rows.length - 1) * 1.25);
-    const [left, right] = [box.x + textMm * 0.2, box.x + box.width - textMm * 0.2];
-    const outside = half(face.outsideMm);
-    const pitch = half(face.pitchCircleMm);
-    const isLed = row === 0;
-    return [
-      {
-        text: `Ø${lengthText(face.outsideMm, facts.unit)}, spigot ${lengthText(face.spigotMm, facts.unit)}`,
-        at: { x: left, y },
-        anchor: 'start',
-        tone,
-        leader: isLed ? leader(outside, -1, { x: left + textMm * 3, y: shelf }) : [],
-      },
-      {
-        text: `circle ${lengthText(face.pitchCircleMm, facts.unit)}, ${holeText(face, facts)}`,
-        at: { x: right, y },
-        anchor: 'end',
-        tone,
-        leader: isLed ? leader(pitch, 1, { x: right - textMm * 3, y: shelf }) : [],
-      },
-    ] satisfies Label[];
-  });
-}
-
-function leader(radius: number | null, side: 1 | -1, end: Point): Point[] {
-  if (radius === null) return [];
-  return [{ x: side * radius * Math.SQRT1_2, y: -radius * Math.SQRT1_2 }, end];
-}
-
-function holeText({ holes, hole }: Face, facts: MountFacts): string {
-  const count = holes === null ? '?' : String(holes);
-  if (hole === null) return `${count} × ?`;
-  return 'throughMm' in hole ? `${count} × Ø${lengthText(hole.throughMm, facts.unit)}` : `${count} × ${hole.thread}`;
 }

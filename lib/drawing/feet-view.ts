@@ -19,7 +19,7 @@ export function feetView(
   if (candidate.feet === false || facts.together === 'faces') return null;
   const figures = figuresOf(candidate, out);
   const shapes = shapesOf(candidate, out, facts);
-  if (shapes.length === 0) return null;
+  if (shapes.every(({ role }) => role === 'centre')) return null; // a line through nothing is no view
   const content = boxOf(shapes);
   const frame = frameView(content, { left: 1.4, right: 4, top: 4.2, bottom: 3.8 });
   return {

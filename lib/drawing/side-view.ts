@@ -19,7 +19,7 @@ export function sideView(
   const placedOut = out === null ? null : place(out, facts.together);
   const figures = figuresOf(candidate, out, placed, placedOut, facts);
   const shapes = shapesOf(candidate, out, placed, placedOut, facts);
-  if (shapes.length === 0) return null;
+  if (shapes.every(({ role }) => role === 'centre')) return null; // a line through nothing is no view
   const content = boxOf(shapes);
   const frame = frameView(content, { left: 1.2, right: 4, top: 1.6, bottom: 4.4 });
   const dimensions = linesOf(figures, content, frame.textMm, facts);
