@@ -13,7 +13,7 @@ export function Failure({
 }) {
   return (
     <Sheet>
-      <title>The register did not answer · Bedplate</title>
+      <title>{`${isDatabaseGone ? 'The database does not answer' : 'The register did not answer'} · Bedplate`}</title>
       <h1 className="page">
         {isDatabaseGone ? 'The register’s database does not answer' : 'The register did not answer'}
       </h1>

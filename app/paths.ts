@@ -5,6 +5,7 @@ export const setPath = (tag: string) => `/sets/${within(tag)}`;
 export const candidatesPath = (tag: string) => `${setPath(tag)}/candidates`;
 export const candidatePath = (tag: string, motor: string) => `${candidatesPath(tag)}/${within(motor)}`;
 export const swapFormPath = (tag: string, motor: string) => `${setPath(tag)}/swap/${within(motor)}`;
+export const jobPath = (tag: string, motor: string) => `${setPath(tag)}/job/${within(motor)}`;
 export const buyPath = (tag: string, rating: string) => `${setPath(tag)}/buy/${within(rating)}`;
 export const swapPath = (swapId: string) => `/swaps/${within(swapId)}`;
 export const motorPath = (number: string) => `/motors/${within(number)}`;

@@ -1,6 +1,8 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { type OfferedMotor, shelfMotors } from '@/lib/register/queries/shelf-motors';
 import { answered } from '../answered';
+import { Empty } from '../look/empty';
 import { SectionHead } from '../look/section-head';
 import { Sheet } from '../look/sheet';
 import { personOf, whoIsHere } from '../who-is-here';
@@ -16,7 +18,22 @@ export default answered(async function StoresPage() {
   return (
     <Sheet wide current="/stores" person={personOf(actor)}>
       <h1 className="page">Stores</h1>
-      {offered.length === 0 && <p className="mt-2">No motor stands on a shelf, and none is on order.</p>}
+      {offered.length === 0 && (
+        <Empty
+          title="No motor waits for a set"
+          says="None stands on a shelf, and none is on order. What runs is found by its set."
+          next={[
+            {
+              words: 'Every set with its motor',
+              link: (
+                <Link className="to" href="/sets">
+                  Sets
+                </Link>
+              ),
+            },
+          ]}
+        />
+      )}
       {!isAll && <p className="mt-2">The first {offered.length} motors are shown.</p>}
       {[...stores].map(([store, motors]) => (
         <section key={store}>

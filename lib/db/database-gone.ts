@@ -12,7 +12,7 @@ const CODES = new Set([
   '57P03',
 ]);
 const SAYS =
-  /ECONNREFUSED|ECONNRESET|Connection terminated|timeout exceeded when trying to connect|terminating connection|server closed the connection|Can't reach database/i;
+  /ECONNREFUSED|ECONNRESET|57P0[123]|the database system is (starting up|shutting down|in recovery mode)|Connection terminated|timeout exceeded when trying to connect|terminating connection|server closed the connection|Can't reach database/i;
 
 /** Is the database away, rather than the question wrong? Looks through what wraps the error. */
 export function isDatabaseGone(error: unknown): boolean {

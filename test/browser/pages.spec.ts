@@ -34,7 +34,7 @@ for (const theme of ['day', 'night'] as const)
     const [best] = await shelfCandidates(page, 'OR-115');
     await page.goto('/sets/OR-115/candidates?from=buy');
     const rating = await page.locator('.cand').first().getByRole('link').getAttribute('href');
-    const judged = [`/sets/OR-115/candidates/${best}`, `/sets/OR-115/swap/${best}`];
+    const judged = [`/sets/OR-115/job/${best}`, `/sets/OR-115/candidates/${best}`, `/sets/OR-115/swap/${best}`];
     const bought = rating === null ? [] : [rating, rating.replace('/candidates/', '/buy/')];
     expect(bought, 'a standard rating answers this set').toHaveLength(2);
     for (const path of [...PAGES, ...judged, ...bought]) {

@@ -1,7 +1,7 @@
 import { Action } from '@/app/look/action';
 import { ActionBar } from '@/app/look/action-bar';
 import type { Verdict } from '@/app/look/words';
-import { buyPath, candidatesPath, motorPath, swapFormPath } from '@/app/paths';
+import { buyPath, candidatesPath, jobPath, swapFormPath } from '@/app/paths';
 import type { Unoffered } from '../../candidate-for';
 import { UNOFFERED_WORDS } from '../../unoffered-words';
 import type { Candidate } from '../candidate';
@@ -46,8 +46,8 @@ export function CandidateActions({
   return (
     <ActionBar>
       <Action href={swapFormPath(tag, id)}>Record the swap</Action>
-      <Action href={motorPath(id)} second>
-        The motor
+      <Action href={jobPath(tag, id)} second>
+        Job sheet
       </Action>
     </ActionBar>
   );

@@ -1,0 +1,104 @@
+import type { Metadata } from 'next';
+import { answered } from '@/app/answered';
+import { Action } from '@/app/look/action';
+import { ActionBar } from '@/app/look/action-bar';
+import { MountDrawing } from '@/app/look/mount-drawing';
+import { PrintSheet, PrintVerdict, Steps } from '@/app/look/print-sheet';
+import { Sheet } from '@/app/look/sheet';
+import { Tag } from '@/app/look/tag';
+import { dayText, today } from '@/app/moment';
+import { candidatePath, jobPath, swapFormPath, written } from '@/app/paths';
+import { personOf, whoIsHere } from '@/app/who-is-here';
+import { must } from '@/lib/auth/may';
+import { setByTag } from '@/lib/register/queries/set-by-tag';
+import { siteSettings } from '@/lib/register/queries/site-settings';
+import { unknownSet } from '../../../unknown-set';
+import { candidateFor, judgeAlone } from '../../candidate-for';
+import { comparison } from '../../candidates/[motor]/comparison';
+import { Where } from '../../candidates/candidate-lines';
+import { cautionsFor } from '../../cautions';
+import { supplyFacts } from '../../set-facts';
+import { unknownCandidate } from '../../unknown-candidate';
+import { workItems } from '../../work-items';
+import { jobSteps } from './job-steps';
+
+type Props = PageProps<'/sets/[tag]/job/[motor]'>;
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const { tag, motor } = await params;
+  return { title: `Job sheet, ${written(motor)} into ${written(tag)}` };
+}
+
+/** The swap on paper: what to heed, what to read, what to do, each with a box to tick. */
+export default answered(async function JobPage({ params }: Props) {
+  const asked = await params;
+  const [tag, id] = [written(asked.tag), written(asked.motor)];
+  const actor = await whoIsHere(jobPath(tag, id));
+  must(actor, 'set.assess');
+  const [known, { name, settings, timezone }] = await Promise.all([setByTag(actor, tag), siteSettings(actor)]);
+  if (known === null) return unknownSet(actor, tag);
+  const here = await candidateFor(actor, known, id);
+  if (here === null || here.known === null) return unknownCandidate(actor, known.row.tag, id);
+  const { row, set } = known;
+  const { candidate } = here;
+  const { motor } = candidate;
+  const asOf = today(timezone);
+  const result = judgeAlone(candidate, known, settings, asOf);
+  const [before, power, restart] = cautionsFor(set, motor);
+  const steps = jobSteps(result, workItems(result, motor, settings, asOf));
+  const isUnsuitable = result.verdict === 'unsuitable';
+  return (
+    <Sheet wide person={personOf(actor)} back={{ href: candidatePath(row.tag, motor.id), words: motor.id }}>
+      <div className="screen-only">
+        <p className="label pb-3">Print it from the browser: it fills A4 or Letter.</p>
+      </div>
+      <PrintSheet
+        kind="Job sheet"
+        title={
+          <>
+            <Tag>{motor.id}</Tag> into <Tag>{row.tag}</Tag>
+          </>
+        }
+        aside={<bdi>{name}</bdi>}
+        cells={[
+          { label: 'Set', value: <Tag>{row.tag}</Tag> },
+          { label: 'Serves', value: <bdi>{row.service ?? 'not told'}</bdi> },
+          { label: 'Area', value: <bdi>{row.area?.name ?? 'not told'}</bdi> },
+          { label: 'Out', value: set.failed === null ? 'no motor' : <Tag>{set.failed.id}</Tag> },
+          { label: 'In', value: <Tag>{motor.id}</Tag> },
+          { label: 'Where it is', value: <Where candidate={candidate} /> },
+          { label: 'Supply', value: supplyFacts(set)[0]?.value ?? 'not told' },
+          { label: 'Date', value: dayText(new Date(), timezone) },
+          { label: 'Done by', value: '' },
+          { label: 'Checked by', value: '' },
+        ]}
+      >
+        <PrintVerdict
+          verdict={result.verdict}
+          hours={isUnsuitable ? null : result.hours}
+          says={isUnsuitable ? 'The judgement says it does not fit: a competent person decides.' : steps.sum}
+        />
+        <div className="columns">
+          {before !== undefined && <Steps title={before.title} steps={before.says.map((words) => ({ words }))} />}
+          {steps.readings.length > 0 && <Steps title="To read and check" steps={steps.readings} />}
+          <Steps title="To do" steps={steps.work} />
+          {power !== undefined && (
+            <Steps
+              title={power.title}
+              steps={[
+                ...power.says.map((words) => ({ words })),
+                { words: 'Insulation resistance read', blank: 'MΩ' },
+                { words: 'Overload set to', blank: 'A' },
+              ]}
+            />
+          )}
+          {restart !== undefined && <Steps title={restart.title} steps={restart.says.map((words) => ({ words }))} />}
+        </div>
+        <MountDrawing {...comparison(set, motor, result.findings)} only="side" isBare />
+      </PrintSheet>
+      <ActionBar>
+        <Action href={swapFormPath(row.tag, motor.id)}>Record the swap</Action>
+      </ActionBar>
+    </Sheet>
+  );
+});
