@@ -1,7 +1,7 @@
 import { awkwardMotors } from './awkward-motors';
 import type { DemoMotor, DemoSet } from './demo';
 
-/** The motor of every awkward set by the set's tag, in words that awkward-motors.ts answers with a plate. */
+/** The awkward sets with their motors and spares; ages on the shelf are counted from `today`. */
 export function awkward(today: string): { sets: readonly DemoSet[]; motors: readonly DemoMotor[] } {
   return { sets: SETS, motors: awkwardMotors(today) };
 }
