@@ -1,6 +1,7 @@
 import type { Actor } from '@/lib/auth/may';
 import { assess } from '@/lib/matching/assess';
 import { buyable } from '@/lib/matching/buy/buyable';
+import { screenOf } from '@/lib/matching/screen/screen';
 import type { PumpSet } from '@/lib/plant/set';
 import type { SiteSettings } from '@/lib/plant/site-settings';
 import type { KnownSet } from '@/lib/register/queries/set-by-tag';
@@ -21,8 +22,10 @@ export interface Ranked {
 
 /** So many of the unsuitable are shown with their reasons. */
 const UNSUITABLE_SHOWN = 30;
+/** Of those the screen dropped, so many are judged to find the nearest misses. */
+const MISSES_JUDGED = 300;
 
-/** Every motor that might go into the set: judged and put in order. */
+/** Every motor that might go into the set: the screen drops the hopeless, the rest is judged and put in order. */
 export async function rankedCandidates(
   actor: Actor,
   { row, set }: KnownSet,
@@ -43,16 +46,25 @@ export async function rankedCandidates(
     ...sparable.map(({ motor, stops }): Candidate => ({ from: 'set', motor, stops })),
     ...buyable(set).map((motor): Candidate => ({ from: 'buy', motor })),
   ];
-  const judged = judge(candidates, set, settings, asOf);
+  const motors = candidates.map(({ motor }) => motor);
+  const passing = new Set(screenOf(motors, settings)(set));
+  const judged = judge(
+    candidates.filter((_, i) => passing.has(i)),
+    set,
+    settings,
+    asOf,
+  );
   const fit = judged.filter(({ result }) => result.verdict !== 'unsuitable');
   const missed = judged.filter(({ result }) => result.verdict === 'unsuitable');
+  const dropped = candidates.filter((_, i) => !passing.has(i));
+  const more = judge(dropped.slice(0, MISSES_JUDGED), set, settings, asOf);
   const countOf = (source: Source) => candidates.filter(({ from }) => from === source).length;
   const of = (source: Source) => fit.filter(({ candidate }) => candidate.from === source);
   return {
     fits: { shelf: of('shelf'), set: of('set'), buy: of('buy') },
     asked: { shelf: countOf('shelf'), set: countOf('set'), buy: countOf('buy') },
-    unsuitable: missed.toSorted(byMisses).slice(0, UNSUITABLE_SHOWN),
-    unsuitableCount: missed.length,
+    unsuitable: [...missed, ...more].sort(byMisses).slice(0, UNSUITABLE_SHOWN),
+    unsuitableCount: missed.length + dropped.length,
   };
 }
 
