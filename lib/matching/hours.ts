@@ -1,17 +1,28 @@
 import type { SiteSettings } from '@/lib/plant/site-settings';
 import type { WorkId } from '@/lib/plant/work';
-import type { Finding } from './finding';
+import type { Finding, Work } from './finding';
 
 /**
  * Hours to fit a candidate: the base item of every swap and each distinct kind of work once. Two findings that ask for
  * the same work share it; where their hours differ the longer counts. `besides` is work that no finding carries.
  */
 export function hoursOf(findings: readonly Finding[], settings: SiteSettings, besides: readonly WorkId[] = []): number {
-  const hours = new Map<WorkId, number>([['swap', settings.hours.swap]]);
-  const add = (id: WorkId, of: number) => hours.set(id, Math.max(of, hours.get(id) ?? of));
-  for (const { work } of findings) if (work !== null) add(work.id, work.hours);
-  for (const id of besides) add(id, settings.hours[id]);
-  let sum = 0;
-  for (const of of hours.values()) sum += of;
+  let sum = settings.hours.swap;
+  const done: Work[] = [];
+  for (const { work } of findings) if (work !== null) sum += added(done, work);
+  for (const id of besides) sum += added(done, { id, what: '', hours: settings.hours[id] });
   return Math.round(sum * 100) / 100;
+}
+
+/** What this work adds to the hours of those before it. */
+function added(done: Work[], work: Work): number {
+  for (let i = 0; i < done.length; i += 1) {
+    const before = done[i];
+    if (before?.id !== work.id) continue;
+    if (before.hours >= work.hours) return 0;
+    done[i] = work;
+    return work.hours - before.hours;
+  }
+  done.push(work);
+  return work.hours;
 }

@@ -1,5 +1,4 @@
 import type { Finding, Grade } from './finding';
-import { worse } from './finding';
 
 /** Best first. */
 export const VERDICTS = ['straight-swap', 'swap-with-work', 'check-first', 'unsuitable'] as const;
@@ -8,9 +7,11 @@ export type Verdict = (typeof VERDICTS)[number];
 /** The sum of the findings for one candidate: the worst of them decides. */
 export function verdictOf(findings: readonly Finding[]): Verdict {
   let worst: Grade = 'ok';
-  for (const { grade } of findings) worst = worse(worst, grade);
+  for (const { grade } of findings) if (RANK[grade] > RANK[worst]) worst = grade;
   return VERDICT_OF[worst];
 }
+
+const RANK = { ok: 0, note: 1, work: 2, check: 3, block: 4 } as const satisfies Record<Grade, number>;
 
 const VERDICT_OF: Record<Grade, Verdict> = {
   ok: 'straight-swap',

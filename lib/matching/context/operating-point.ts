@@ -72,20 +72,23 @@ export function operatingPointOf(set: PumpSet, candidate: Motor, row: RatingRow)
   const lossy = load.torqueNm === null ? null : torqueAt(load.torqueNm, rpm, askedRpm, exponent);
   const pumpRpm = load.pumpRpm === null ? null : load.pumpRpm * (1 + change);
   const pumpKw = load.shaftKw === null ? null : load.shaftKw * (1 + change) ** (exponent + 1);
-  const point: OperatingPoint = {
-    ...running(row, line, hertz, rpm, lossy),
+  const motorKw = lossy === null ? null : kwOfTorque(lossy, rpm);
+  const isOut = Math.abs(change) * 100 > flowTolerancePct(set) || isTooFast(set, pumpRpm);
+  return {
+    motorRpm: rpm,
     pumpRpm,
     pumpKw,
+    motorKw,
+    loadPct: shareOf(motorKw, row.kw),
+    torquePct: shareOf(lossy, line.ratedNm),
+    amps: motorKw === null ? null : operatingAmps(row, motorKw, hertz),
     flowChangePct: change * 100,
     why: null,
     isBeyond: false,
     hertz,
     assumes: load.assumes,
-    restored: null,
+    restored: isOut ? restoredOf(set, row, line, load, torqueNm) : null,
   };
-  if (Math.abs(change) * 100 > flowTolerancePct(set) || isTooFast(set, pumpRpm))
-    point.restored = restoredOf(set, row, line, load, torqueNm);
-  return point;
 }
 
 /** Beyond the straight part of the torque curve there is no figure. */
@@ -134,32 +137,44 @@ function restoredOf(
   torqueNm: number,
 ): Restored | null {
   if (load.motorRpm === null) return null;
-  const pump = { pumpRpm: load.pumpRpm, pumpKw: load.shaftKw };
   if (set.supply.start === 'drive') {
     const hertz = hertzFor(line, load.motorRpm, torqueNm);
     if (hertz === null || !isTrusted(line, hertz, torqueNm)) return null;
-    return { ...running(row, line, hertz, load.motorRpm, load.torqueNm), ...pump, by: 'drive', hertz, sheaveScale: 1 };
+    return restored(row, line, load, { by: 'drive', hertz, sheaveScale: 1 }, load.motorRpm, load.torqueNm);
   }
   if (set.coupling.type !== 'belt' || set.coupling.sheave.changeable === false) return null;
   const rpm = rpmAtPower(line, torqueNm * load.motorRpm);
   if (rpm === null) return null;
   const scale = load.motorRpm / rpm;
   const lossy = load.torqueNm === null ? null : load.torqueNm * scale;
-  return { ...running(row, line, null, rpm, lossy), ...pump, by: 'sheave', hertz: null, sheaveScale: scale };
+  return restored(row, line, load, { by: 'sheave', hertz: null, sheaveScale: scale }, rpm, lossy);
 }
 
-function running(row: RatingRow, line: MotorLine, hertz: number | null, rpm: number, torqueNm: number | null): Running {
+function restored(
+  row: RatingRow,
+  line: MotorLine,
+  load: DrivenLoad,
+  { by, hertz, sheaveScale }: Pick<Restored, 'by' | 'hertz' | 'sheaveScale'>,
+  rpm: number,
+  torqueNm: number | null,
+): Restored {
   const motorKw = torqueNm === null ? null : kwOfTorque(torqueNm, rpm);
   return {
     motorRpm: rpm,
-    pumpRpm: null,
-    pumpKw: null,
+    pumpRpm: load.pumpRpm,
+    pumpKw: load.shaftKw,
     motorKw,
-    loadPct: motorKw === null || row.kw === null ? null : (100 * motorKw) / row.kw,
-    torquePct: torqueNm === null ? null : (100 * torqueNm) / line.ratedNm,
+    loadPct: shareOf(motorKw, row.kw),
+    torquePct: shareOf(torqueNm, line.ratedNm),
     amps: motorKw === null ? null : operatingAmps(row, motorKw, hertz),
+    by,
+    hertz,
+    sheaveScale,
   };
 }
+
+const shareOf = (part: number | null, whole: number | null): number | null =>
+  part === null || whole === null ? null : (100 * part) / whole;
 
 function whyNot(row: RatingRow, load: DrivenLoad): string {
   if (row.kind === 'none') return 'No rating of this motor serves the supply.';

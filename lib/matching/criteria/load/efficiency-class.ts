@@ -1,4 +1,5 @@
 import type { Motor } from '@/lib/plant/motor';
+import type { Rating } from '@/lib/plant/rating';
 import type { PumpSet } from '@/lib/plant/set';
 import { levelReached } from '@/lib/standards/nominal-efficiency';
 import { partLoad } from '@/lib/standards/part-load';
@@ -52,11 +53,23 @@ function inputKwOf({ kw }: RatingRow, { motorKw, loadPct }: Running, efficiencyP
   return ratio === null ? null : (100 * motorKw) / (efficiencyPct * ratio);
 }
 
+/** Kept per row of a plate: looking it up in the tables is no work for every pair. */
+const levels = new WeakMap<Rating, { level: string | null }>();
+
 /** A mark belongs to the frequency it was given for: a re-rated motor has none. */
 function levelOf(candidate: Motor, row: RatingRow, efficiencyPct: number): string | null {
+  if (row.kind !== 'plated' || row.plate === null) return null;
+  const known = levels.get(row.plate);
+  if (known !== undefined) return known.level;
+  const level = lookUp(candidate, row, efficiencyPct);
+  levels.set(row.plate, { level });
+  return level;
+}
+
+function lookUp(candidate: Motor, row: RatingRow, efficiencyPct: number): string | null {
   const hertz = row.plate?.hertz ?? null;
   const kw = row.plate?.kw ?? null;
-  if (row.kind !== 'plated' || hertz === null || kw === null || candidate.poles === null) return null;
+  if (hertz === null || kw === null || candidate.poles === null) return null;
   if (candidate.enclosure === null) return null; // open and enclosed motors have their own limits at 60 Hz
   const build = candidate.enclosure === 'ODP' || candidate.enclosure === 'DP' ? 'open' : 'enclosed';
   return levelReached(efficiencyPct, kw, candidate.poles, hertz, build);
