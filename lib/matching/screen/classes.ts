@@ -1,26 +1,50 @@
 import type { Motor } from '@/lib/plant/motor';
+import type { PumpSet } from '@/lib/plant/set';
+import type { SiteSettings } from '@/lib/plant/site-settings';
+import { contextOf } from '../context';
+import type { Criterion } from '../criterion';
 import { type Bits, noBits, setBit } from './bits';
 
-/** Motors alike in what a group of criteria reads: one stands for all, `members` are their places in the list. */
-interface MotorClass {
-  one: Motor;
-  members: number[];
+/** What a group of criteria reads, as keys: sets of one key and motors of one key get the same grades. */
+interface Reads {
+  criteria: readonly Criterion[];
+  ofSet: (set: PumpSet) => string;
+  ofMotor: (motor: Motor) => unknown;
 }
 
-export function classesOf(motors: readonly Motor[], keyOf: (motor: Motor) => unknown): MotorClass[] {
-  const classes = new Map<unknown, MotorClass>();
+/**
+ * The motors that no criterion of the group blocks, for any set: each is asked once for a kind of set and a kind of motor,
+ * however many pairs there are. The keys must hold all that the criteria read.
+ */
+export function unblocked(
+  motors: readonly Motor[],
+  settings: SiteSettings,
+  { criteria, ofSet, ofMotor }: Reads,
+): (set: PumpSet) => Bits {
+  const classes = placesByKey(motors, ofMotor);
+  const known = new Map<string, Bits>();
+  return (set) => {
+    const key = ofSet(set);
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const bits = noBits(motors.length);
+    for (const places of classes) {
+      const motor = motors[places[0] as number] as Motor;
+      const context = contextOf(set, motor, { settings, asOf: null });
+      if (criteria.every((ask) => ask(set, motor, context)?.grade !== 'block')) for (const i of places) setBit(bits, i);
+    }
+    known.set(key, bits);
+    return bits;
+  };
+}
+
+function placesByKey(motors: readonly Motor[], keyOf: (motor: Motor) => unknown): number[][] {
+  const places = new Map<unknown, number[]>();
   motors.forEach((motor, i) => {
     const key = keyOf(motor);
-    const known = classes.get(key);
-    if (known === undefined) classes.set(key, { one: motor, members: [i] });
-    else known.members.push(i);
+    const known = places.get(key);
+    if (known === undefined) places.set(key, [i]);
+    else known.push(i);
   });
-  return [...classes.values()];
-}
-
-/** The motors of the classes that pass. */
-export function passing(classes: readonly MotorClass[], length: number, passes: (one: Motor) => boolean): Bits {
-  const bits = noBits(length);
-  for (const { one, members } of classes) if (passes(one)) for (const i of members) setBit(bits, i);
-  return bits;
+  return [...places.values()];
 }

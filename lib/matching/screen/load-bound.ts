@@ -4,80 +4,65 @@ import { drivenLoadOf } from '../context/driven-load';
 import { LIKE_FOR_LIKE_FLOW_PCT } from '../context/operating-point';
 import { ratingRowOf } from '../context/rating-row';
 
-/** Room for what the findings allow and a bound must not cut: plate tolerances, and rounding in the last digit. */
+/** Clears binary dust on the safe side: a bound never cuts what the findings let pass in the last digit. */
 const WIDE = 1.0001;
 /** The findings check up to this share of the rating before they block. */
 const NEARLY = 1.02;
-/** Beyond this share of the rated torque the findings solve no operating point. */
+/** Beyond this share of the rated torque the findings solve no operating point, and take the plate's speed. */
 const TRUSTED = 1.25;
-/** A plate's slip may be out by this share: so much wider is the flow tolerance. */
-const SLIP_TOLERANCE = 0.2;
-/** Where the plate tells no slip the findings take up to this share of the synchronous speed; a little more here. */
+/** Where the plate tells no slip the findings take up to 5 % of the synchronous speed; a little more here. */
 const UNKNOWN_SLIP = 0.06;
+/** Share of the line amps that the contactors of a star-delta starter carry. */
+const IN_DELTA = 0.58;
 
-/** What a motor can do at one supply, at best: columns of one number a motor. NaN where the plate tells too little. */
+/** What motors can do at one supply, at best: columns of one number a motor. NaN where the plate tells too little. */
 export interface MotorBounds {
   synchronousRpm: Float64Array;
-  /** The slowest speed at which the findings would solve a point. */
+  /** The slowest speed the findings could give it. */
   slowestRpm: Float64Array;
-  /** Share of the speed by which its plate may be out. */
-  plateTolerance: Float64Array;
-  /** The torque up to which the findings solve a point. */
-  trustedNm: Float64Array;
-  /** The greatest power the findings may let pass, before any derating. */
+  /** The greatest power the findings could let pass, before any derating. */
   mostKw: Float64Array;
+  amps: Float64Array;
 }
 
 export function motorBoundsAt(set: PumpSet, motors: readonly Motor[]): MotorBounds {
   const column = () => new Float64Array(motors.length).fill(Number.NaN);
-  const bounds: MotorBounds = {
-    synchronousRpm: column(),
-    slowestRpm: column(),
-    plateTolerance: column(),
-    trustedNm: column(),
-    mostKw: column(),
-  };
+  const bounds: MotorBounds = { synchronousRpm: column(), slowestRpm: column(), mostKw: column(), amps: column() };
   motors.forEach((motor, i) => {
-    const { synchronousRpm: ns, slipRpm, fullLoadTorqueNm, phi, kw, serviceFactor, kind } = ratingRowOf(set, motor);
+    const { synchronousRpm: ns, slipRpm, kw, amps, serviceFactor } = ratingRowOf(set, motor);
     if (kw !== null) bounds.mostKw[i] = kw * Math.max(NEARLY, serviceFactor) * WIDE;
-    if (ns === null || kind === 'none') return;
-    const slip = slipRpm ?? ns * UNKNOWN_SLIP;
-    bounds.synchronousRpm[i] = ns;
-    bounds.slowestRpm[i] = ns - TRUSTED * slip;
-    bounds.plateTolerance[i] = (SLIP_TOLERANCE * slip) / (ns - slip);
-    if (fullLoadTorqueNm !== null && phi !== null) bounds.trustedNm[i] = TRUSTED * fullLoadTorqueNm * phi * phi;
+    if (amps !== null) bounds.amps[i] = amps;
+    if (ns === null) return;
+    bounds.synchronousRpm[i] = ns * WIDE;
+    bounds.slowestRpm[i] = (ns - TRUSTED * (slipRpm ?? ns * UNKNOWN_SLIP)) / WIDE;
   });
   return bounds;
 }
 
-/** Whether the findings of power or speed would block the i-th motor for certain. */
+/** Whether the findings of power, speed or full-load current would block the i-th motor for certain. */
 export type LoadBlocks = (bounds: MotorBounds, i: number) => boolean;
 
 /**
- * A bound on power and speed for one set. It answers true only where it is certain; a set that tells too little blocks
- * nothing. Where speed can be put right by a sheave or the drive, only power is bounded, at the pump's own speed.
+ * A bound on power, speed and amps for one set. It answers true only where it is certain; what a set does not tell bounds
+ * nothing. Where a sheave or the drive can put the speed right, only power is bounded, at the pump's own speed.
  */
 export function loadBlocksOf(set: PumpSet): LoadBlocks {
-  const { exponent, motorRpm, shaftKw, efficiency, torqueNm, losslessNm } = drivenLoadOf(set);
-  const isPutRight = set.supply.start === 'drive' || set.coupling.type === 'belt';
+  const { exponent, motorRpm, shaftKw, efficiency } = drivenLoadOf(set);
+  const { contactorA, start } = set.supply;
+  const isPutRight = start === 'drive' || set.coupling.type === 'belt';
   const tolerance = (set.load.flowTolerancePct ?? LIKE_FOR_LIKE_FLOW_PCT) / 100;
-  const loadKw = shaftKw === null ? null : shaftKw / (efficiency ?? 1);
-  const nm = torqueNm ?? losslessNm;
   const steepness = exponent === null ? 3 : exponent + 1;
-  const isSpeedAsked = !isPutRight && motorRpm !== null;
+  const slack = (1 - Math.min(1, tolerance)) ** steepness;
+  const loadKw = shaftKw === null ? 0 : shaftKw / (efficiency ?? 1);
+  const mostAmps =
+    contactorA === null ? Number.POSITIVE_INFINITY : contactorA / (start === 'star-delta' ? IN_DELTA : 1);
+  const tooSlow = isPutRight || motorRpm === null ? 0 : motorRpm * (1 - tolerance);
+  const tooFast = isPutRight || motorRpm === null ? Number.POSITIVE_INFINITY : motorRpm * (1 + tolerance);
 
-  return (bounds, i) => {
-    const ns = bounds.synchronousRpm[i] as number;
-    const mostKw = bounds.mostKw[i] as number;
-    const wide = tolerance + (bounds.plateTolerance[i] as number);
-    if (!isSpeedAsked) return loadKw !== null && loadKw * (1 - Math.min(1, wide)) ** steepness > mostKw;
-    if (Number.isNaN(ns)) return false;
-    const slowest = bounds.slowestRpm[i] as number;
-    const isTrusted = nm === null || exponent === null || isCarried(nm, ns / motorRpm, exponent, bounds, i);
-    if (isTrusted && (ns < motorRpm * (1 - wide) || slowest > motorRpm * (1 + wide))) return true;
-    return loadKw !== null && loadKw * Math.min(1, slowest / motorRpm) ** steepness > mostKw;
-  };
+  // A comparison with NaN is false: what the plate does not tell blocks nothing.
+  return ({ synchronousRpm, slowestRpm, mostKw, amps }, i) =>
+    loadKw * slack > (mostKw[i] as number) ||
+    (amps[i] as number) > mostAmps * WIDE ||
+    (synchronousRpm[i] as number) < tooSlow ||
+    (slowestRpm[i] as number) > tooFast;
 }
-
-const isCarried = (nm: number, speedUp: number, exponent: 0 | 2, { trustedNm }: MotorBounds, i: number): boolean =>
-  nm * Math.max(1, speedUp) ** exponent <= (trustedNm[i] as number);

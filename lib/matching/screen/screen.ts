@@ -1,28 +1,35 @@
-import type { Motor } from '@/lib/plant/motor';
 import type { PumpSet } from '@/lib/plant/set';
 import type { SiteSettings } from '@/lib/plant/site-settings';
-import { eachInBoth } from './bits';
+import { eachInAll } from './bits';
+import { byEnclosure } from './by-enclosure';
 import { byMount } from './by-mount';
 import { bySupply } from './by-supply';
-import { loadBlocksOf } from './load-bound';
+import { unblocked } from './classes';
+import type { MotorKind } from './kinds';
+import { loadBlocksOf, type MotorBounds, motorBoundsAt } from './load-bound';
 
-/** For one set, the motors that the findings would not call unsuitable for what the screen looks at, as indices. */
-export type Screen = (set: PumpSet) => number[];
+/** For one set, the kinds of motor that are not certain to be unsuitable. */
+export type Screen = (set: PumpSet) => MotorKind[];
 
 /**
- * A cheap sieve of the same motors for many sets. It drops a motor only where a finding would block it: the criteria
- * themselves are asked, once for each kind of supply and each kind of seat instead of once for each pair; power and
- * speed by a bound. Keep it as long as the list of motors and the settings hold.
+ * A cheap sieve of the same motors for many sets. It drops a kind only where a finding would block it: supply, mounting
+ * and enclosure by asking the criteria themselves, once for each kind of set; power, speed and amps by a bound. Keep it as
+ * long as the motors and the settings hold.
  */
-export function screenOf(motors: readonly Motor[], settings: SiteSettings): Screen {
-  const supplied = bySupply(motors, settings);
-  const mounted = byMount(motors, settings);
+export function screenOf(kinds: readonly MotorKind[], settings: SiteSettings): Screen {
+  const motors = kinds.map(({ one }) => one);
+  const supplied = unblocked(motors, settings, bySupply);
+  const mounted = unblocked(motors, settings, byMount);
+  const enclosed = unblocked(motors, settings, byEnclosure);
+  const boundsBySupply = new Map<string, MotorBounds>();
   return (set) => {
-    const { fit, bounds } = supplied(set);
+    const key = bySupply.ofSet(set);
+    const bounds = boundsBySupply.get(key) ?? motorBoundsAt(set, motors);
+    boundsBySupply.set(key, bounds);
     const blocks = loadBlocksOf(set);
-    const left: number[] = [];
-    eachInBoth(fit, mounted(set), (i) => {
-      if (!blocks(bounds, i)) left.push(i);
+    const left: MotorKind[] = [];
+    eachInAll(supplied(set), mounted(set), enclosed(set), (i) => {
+      if (!blocks(bounds, i)) left.push(kinds[i] as MotorKind);
     });
     return left;
   };

@@ -1,6 +1,7 @@
 import type { Actor } from '@/lib/auth/may';
 import { assess } from '@/lib/matching/assess';
 import { buyable } from '@/lib/matching/buy/buyable';
+import { kindsOf } from '@/lib/matching/screen/kinds';
 import { screenOf } from '@/lib/matching/screen/screen';
 import type { PumpSet } from '@/lib/plant/set';
 import type { SiteSettings } from '@/lib/plant/site-settings';
@@ -47,16 +48,12 @@ export async function rankedCandidates(
     ...buyable(set).map((motor): Candidate => ({ from: 'buy', motor })),
   ];
   const motors = candidates.map(({ motor }) => motor);
-  const passing = new Set(screenOf(motors, settings)(set));
-  const judged = judge(
-    candidates.filter((_, i) => passing.has(i)),
-    set,
-    settings,
-    asOf,
-  );
+  const passing = new Set(screenOf(kindsOf(motors), settings)(set).flatMap(({ members }) => members));
+  const isLeft = ({ motor }: Candidate) => passing.has(motor);
+  const judged = judge(candidates.filter(isLeft), set, settings, asOf);
   const fit = judged.filter(({ result }) => result.verdict !== 'unsuitable');
   const missed = judged.filter(({ result }) => result.verdict === 'unsuitable');
-  const dropped = candidates.filter((_, i) => !passing.has(i));
+  const dropped = candidates.filter((one) => !isLeft(one));
   const more = judge(dropped.slice(0, MISSES_JUDGED), set, settings, asOf);
   const countOf = (source: Source) => candidates.filter(({ from }) => from === source).length;
   const of = (source: Source) => fit.filter(({ candidate }) => candidate.from === source);
