@@ -2,7 +2,7 @@ import type { PumpSet } from '@/lib/plant/set';
 import type { SiteSettings } from '@/lib/plant/site-settings';
 import type { FrameDimensions } from '@/lib/standards/dimension';
 import { type HoleMisfit, holeMisfit } from '../mount/hole-misfit';
-import { type ShaftShift, shaftShift } from '../mount/shaft-shift';
+import { isNotInPlace, type ShaftShift, shaftShift } from '../mount/shaft-shift';
 import type { Seat } from './seat';
 
 /**
@@ -69,6 +69,5 @@ function needsTransition(
 ): boolean {
   if (base.transitionBase !== true || stackMm === null || stackMm < LEAST_PLATE_MM - DUST) return false;
   // Height alone is had for less with a ground block; slotting alone for less than a plate.
-  const isOut = shift === 'too-far' || shift === 'too-near';
-  return isOut || (holes === 'misfit' && (base.slotting !== true || height === 'above-shims'));
+  return isNotInPlace(shift) || (holes === 'misfit' && (base.slotting !== true || height === 'above-shims'));
 }

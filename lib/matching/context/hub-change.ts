@@ -7,8 +7,8 @@ import type { Seat } from './seat';
 /** What happens to the hub (or quill) for this candidate's shaft. */
 export interface HubChange {
   /**
-   * `not-told`: the shaft does not fit as it is, and nobody has told whether the hub may be replaced. `unknown`: a
-   * shaft, a bore, or the key that a sleeve has to leave room for is unknown. `impossible`: it does not fit, and nothing the set allows makes it fit.
+   * `unknown`: a shaft, a bore, or the key that a sleeve has to leave room for is unknown. `impossible`: it does not
+   * fit, and nothing the set allows makes it fit.
    */
   kind:
     | 'none'
@@ -19,7 +19,6 @@ export interface HubChange {
     | 'new-sheave'
     | 'quill-bushing'
     | 'impossible'
-    | 'not-told'
     | 'unknown';
 }
 
@@ -36,7 +35,6 @@ const CHANGES: { readonly [K in HubChange['kind']]: HubChange } = {
   'new-sheave': { kind: 'new-sheave' },
   'quill-bushing': { kind: 'quill-bushing' },
   impossible: { kind: 'impossible' },
-  'not-told': { kind: 'not-told' },
   unknown: { kind: 'unknown' },
 };
 
@@ -70,25 +68,30 @@ function asPumpShaft(fit: FrameDimensions, seat: Seat, have: number | null, need
 const familyOf = (shaft: ShaftKind): ShaftKind => (shaft === 'short' ? 'plain' : shaft);
 
 function asHub({ coupling }: PumpSet, have: number, need: number, { dimensions }: FrameDimensions): HubChange['kind'] {
-  const { bushed, reboreToMm, sleeve, replaceable, lengthMm } = coupling.hub;
+  const { bushed, reboreToMm, sleeve, lengthMm } = coupling.hub;
   const keyWidthMm = dimensions.keyWidthMm.value;
   const length = dimensions.shaftLengthMm.value;
   // Bushed, sleeved or rebored, the hub keeps its length: a shaft too short for it asks for another hub.
   const isTooLong = lengthMm !== null && length !== null && length < lengthMm * CARRIED_SHARE - DUST;
-  if (isTooLong && replaceable === true) return 'new-hub';
-  const canNewSheave = coupling.type === 'belt' && coupling.sheave.changeable === true;
+  const another = anotherOf(coupling);
+  if (isTooLong && another !== 'impossible') return another;
   if (have < need) {
     if (bushed === true) return 'bushing';
     if (sleeve === true && keyWidthMm !== null && sleeveWallMm(have, need, keyWidthMm) >= LEAST_WALL_MM)
       return 'sleeve';
-    if (sleeve === true && keyWidthMm === null && replaceable !== true) return 'unknown';
+    if (sleeve === true && keyWidthMm === null && another === 'impossible') return 'unknown';
   } else {
     if (bushed === true && (reboreToMm === null || have <= reboreToMm)) return 'bushing';
     if (reboreToMm !== null && have <= reboreToMm) return 'rebore';
   }
-  if (replaceable === true) return 'new-hub';
-  if (canNewSheave) return 'new-sheave';
-  return replaceable === false ? 'impossible' : 'not-told';
+  return another;
+}
+
+/** A plain half is a stock part: it may be replaced unless the set says not. The sheave is a belt's hub on the motor. */
+function anotherOf({ type, hub, sheave }: PumpSet['coupling']): 'new-hub' | 'new-sheave' | 'impossible' {
+  if (type !== 'belt') return hub.replaceable === false ? 'impossible' : 'new-hub';
+  if (hub.replaceable === true || sheave.changeable === true) return 'new-sheave';
+  return hub.replaceable === false || sheave.changeable === false ? 'impossible' : 'new-sheave';
 }
 
 /**

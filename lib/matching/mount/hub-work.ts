@@ -4,7 +4,7 @@ import type { HubChange } from '../context/hub-change';
 import type { Work } from '../finding';
 
 /** Kinds of hub change that are work, with a new key in each. */
-type HubWork = Exclude<HubChange['kind'], 'none' | 'impossible' | 'not-told' | 'unknown'>;
+type HubWork = Exclude<HubChange['kind'], 'none' | 'impossible' | 'unknown'>;
 
 export function hubWork(kind: HubWork, haveMm: number, needMm: number, hours: SiteSettings['hours']): Work {
   const have = figure(haveMm, 3);
@@ -29,7 +29,7 @@ export function hubWork(kind: HubWork, haveMm: number, needMm: number, hours: Si
     case 'new-sheave':
       return {
         id: 'sheave',
-        what: `Fit a sheave of the same pitch diameter bored ${have} mm, with its key`,
+        what: `Fit a sheave bored ${have} mm, with its key, of the pitch diameter that the speed asks for`,
         hours: hours.sheave,
       };
     case 'quill-bushing':

@@ -19,6 +19,10 @@ export type ShaftShift =
   | 'unknown'
   | 'not-asked';
 
+/** What only a transition base, a spacer, a moved base or a reading puts right. */
+export const isNotInPlace = (shift: ShaftShift): boolean =>
+  shift === 'too-far' || shift === 'too-near' || shift === 'no-hub' || shift === 'no-gap';
+
 export function shaftShift(set: PumpSet, fit: FrameDimensions, seat: Seat): ShaftShift {
   const have = holeToShaftEndMm(fit);
   const need = seat.holeToShaftEnd.value;
@@ -29,7 +33,7 @@ export function shaftShift(set: PumpSet, fit: FrameDimensions, seat: Seat): Shaf
   if (set.coupling.type === 'belt') return 'slides-back';
   // Held by its face as well, with no hub to slide: the shaft stays, and the foot holes are off by the difference.
   if (seat.needsFace && seat.input !== 'hub') return nearerMm < 0 ? 'too-far' : 'too-near';
-  return nearerMm < 0 ? further(set, -nearerMm) : nearer(set, nearerMm, fit);
+  return nearerMm < 0 ? further(set, -nearerMm, seat.shaftLength.value) : nearer(set, nearerMm, fit);
 }
 
 /** What the play of the foot bolts takes up along the shaft. Common practice, no source. */
@@ -40,13 +44,18 @@ export const CARRIED_SHARE = 0.8;
 const SMALL_SHIFT_MM = 3;
 const DUST = 1e-9;
 
-function further({ coupling }: PumpSet, mm: number): ShaftShift {
+function further({ coupling }: PumpSet, mm: number, oldShaftMm: number | null): ShaftShift {
   const { hub, gapMm, gapMaxMm } = coupling;
   const opensMm = gapMm === null || gapMaxMm === null ? null : gapMaxMm - gapMm;
-  if (hub.lengthMm === null) return opensMm !== null && mm <= opensMm + DUST ? 'gap' : 'no-hub';
-  const overhangMm = hub.lengthMm * (1 - CARRIED_SHARE);
-  if (mm <= overhangMm + DUST) return 'overhangs';
-  return opensMm !== null && mm <= overhangMm + opensMm + DUST ? 'gap' : 'too-far';
+  if (hub.lengthMm === null && opensMm !== null && mm <= opensMm + DUST) return 'gap';
+  // A hub of unknown length was carried by the old shaft: it is no longer than that allows, whatever a tape would say.
+  const longestMm = hub.lengthMm ?? (oldShaftMm === null ? null : oldShaftMm / CARRIED_SHARE);
+  if (longestMm === null) return 'no-hub';
+  const overhangMm = longestMm * (1 - CARRIED_SHARE);
+  const reachMm = opensMm === null ? overhangMm : overhangMm + opensMm;
+  if (mm > reachMm + DUST) return 'too-far';
+  if (hub.lengthMm === null) return 'no-hub';
+  return mm <= overhangMm + DUST ? 'overhangs' : 'gap';
 }
 
 function nearer({ coupling }: PumpSet, mm: number, { dimensions }: FrameDimensions): ShaftShift {

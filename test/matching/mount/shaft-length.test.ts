@@ -33,7 +33,7 @@ test.each([
 
   ['belt on a long shaft', belt(), { frame: '286T' }, 'ok', null],
   ['belt on a short shaft', belt(), { frame: '286TS' }, 'block', null],
-  ['belt on a short shaft, as before', belt('286TS'), { frame: '286TS' }, 'note', null],
+  ['belt on a short shaft, as before', belt('286TS'), { frame: '286TS' }, 'block', null],
   ['belt, frame unknown', belt(), { frame: null }, 'check', null],
   ['short shaft on a coupling', { failed: failed('286TS') }, { frame: '286TS' }, 'ok', null],
 

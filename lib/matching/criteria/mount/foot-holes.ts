@@ -61,7 +61,7 @@ function ofSpacing(isCandidate: boolean, compared: Compared): Finding {
 }
 
 function misfit(set: PumpSet, { base, seat, fit, settings }: Context, hole: Dimension, compared: Compared): Finding {
-  const says = `${misfitOf(fit.dimensions, seat, hole)} Look for a second set of holes in base or feet first.`;
+  const says = `${misfitOf(fit.dimensions, seat, hole)}: look for a second set of holes in base or feet first.`;
   if (base.isTransition)
     return needsWork(compared, says, {
       id: 'transition-base',
@@ -91,9 +91,9 @@ function misfitOf(
 ) {
   const bolt = seat.bolt.value;
   if (hole.value !== null && bolt !== null && hole.value < bolt)
-    return `Bolts of ${figure(bolt, 1)} mm do not go through holes of ${figure(hole.value, 1)} mm.`;
+    return `Bolts of ${figure(bolt, 1)} mm do not go through holes of ${figure(hole.value, 1)} mm`;
   const across = nearest(holesAcrossMm, seat.holesAcross.value) / 2;
   let along = nearest(holesAlongMm, seat.holesAlong.value) / 2;
   for (const other of seat.holesAlong.alternatives) along = Math.min(along, nearest(holesAlongMm, other) / 2);
-  return `Each hole is off its bolt by ${figure(across)} mm across and ${figure(along)} mm along.`;
+  return `Each hole is off its bolt by ${figure(across)} mm across and ${figure(along)} mm along`;
 }

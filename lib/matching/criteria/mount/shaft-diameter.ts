@@ -28,13 +28,6 @@ export function shaftDiameter(set: PumpSet, candidate: Motor, context: Context):
   if (hub.kind === 'impossible') return blocked(set, context, compared);
   if (have === null || need === null) return unknown(candidate, context, compared);
   const says = `Shaft is ${figure(Math.abs(have - need), 3)} mm ${have < need ? 'thinner' : 'thicker'} than the bore.`;
-  if (hub.kind === 'not-told')
-    return toRead(
-      compared,
-      `${says} Whether the hub may be replaced is not told.`,
-      `Read the coupling’s name and find whether its hub is made for ${figure(have, 3)} mm`,
-      10,
-    );
   const work = hubWork(hub.kind, have, need, context.settings.hours);
   return needsWork(compared, says, work);
 }

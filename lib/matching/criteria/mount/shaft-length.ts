@@ -41,9 +41,7 @@ function ofBelt({ seat, fit }: Context): Finding {
     return toRead(compared, 'Shaft length unknown; a short shaft must not carry a belt.', READING, 2);
   }
   const says = 'A short shaft is made for direct drive, not for a belt';
-  return seat.shaft === 'short'
-    ? note(compared, `${says}; the failed motor had one too.`)
-    : block(compared, `${says}.`);
+  return block(compared, seat.shaft === 'short' ? `${says}; the failed motor had one too.` : `${says}.`);
 }
 
 function ofHub(need: number, { fit, hub, settings, seat }: Context): Finding {
@@ -58,9 +56,9 @@ function ofHub(need: number, { fit, hub, settings, seat }: Context): Finding {
     return note({ ...compared, cite: CARRIED }, `${says}: ${figure(have / need)} of the hub is carried.`);
   const bore = shaftDiameterMm.value;
   const was = seat.shaftDiameter.value;
-  if (hub.kind === 'new-hub' && bore !== null && was !== null) {
-    const work = hubWork('new-hub', bore, was, settings.hours);
-    return needsWork(compared, `${says}: order the new hub no longer than the shaft.`, {
+  if ((hub.kind === 'new-hub' || hub.kind === 'new-sheave') && bore !== null && was !== null) {
+    const work = hubWork(hub.kind, bore, was, settings.hours);
+    return needsWork(compared, `${says}: order the new one no longer than the shaft.`, {
       ...work,
       what: `${work.what}, no longer than ${figure(have)} mm`,
     });

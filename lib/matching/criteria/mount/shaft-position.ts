@@ -6,6 +6,7 @@ import type { Context } from '../../context';
 import { holeToShaftEndMm } from '../../context/seat';
 import { block, type Compared, type Finding, needsWork, note, ok, toJudge, toRead, type Work } from '../../finding';
 import { citeOfBoth } from '../../mount/cite-of-both';
+import { isNotInPlace } from '../../mount/shaft-shift';
 
 /**
  * Does the shaft end where the hub is? From the drive-end foot holes to the shaft end in mm; a difference above zero is
@@ -30,6 +31,8 @@ export function shaftPosition(set: PumpSet, _: Motor, context: Context): Finding
   const mm = Math.abs(have - need);
   const ends = `Shaft ends ${figure(mm)} mm ${have > need ? 'nearer the pump' : 'further from the pump'}`;
   const { lengthMm } = set.coupling.hub;
+  if (base.isTransition && isNotInPlace(base.shift))
+    return needsWork(compared, `${ends}.`, transition(context.settings.hours['transition-base']));
   switch (base.shift) {
     case 'same':
       return ok(compared, mm === 0 ? 'The shaft ends in the same place.' : `${ends}: the play of the bolts takes it.`);
@@ -87,13 +90,12 @@ function out(
   mm: number,
   isFurther: boolean,
   ends: string,
-  { base: change, settings, seat }: Context,
+  { settings, seat }: Context,
   compared: Compared,
 ): Finding {
   const { hours } = settings;
   const says = `${ends}, more than hub and gap take up.`;
-  if (change.isTransition) return needsWork(compared, says, transition(hours['transition-base']));
-  if (isFurther && coupling.hub.replaceable === true && seat.input === 'hub')
+  if (isFurther && coupling.hub.replaceable !== false && seat.input === 'hub')
     return needsWork(compared, says, {
       id: 'spacer-coupling',
       what: `Fit a coupling with a spacer ${figure(mm)} mm longer`,
