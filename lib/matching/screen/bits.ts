@@ -9,14 +9,17 @@ export function setBit(bits: Bits, i: number): void {
   bits[i >>> 5] = ((bits[i >>> 5] ?? 0) | (1 << (i & 31))) >>> 0;
 }
 
-/** Visits every i that is in all three. */
-export function eachInAll(a: Bits, b: Bits, c: Bits, visit: (i: number) => void): void {
-  for (let w = 0; w < a.length; w += 1) {
-    let word = ((a[w] as number) & (b[w] as number) & (c[w] as number)) >>> 0;
+/** Visits every i that is in all of them. */
+export function eachInAll(all: readonly Bits[], visit: (i: number) => void): void {
+  const [first] = all;
+  if (first === undefined) return;
+  for (let w = 0; w < first.length; w += 1) {
+    let word = first[w] as number;
+    for (const bits of all) word &= bits[w] as number;
     while (word !== 0) {
       const lowest = word & -word;
       visit((w << 5) + (31 - Math.clz32(lowest)));
-      word = (word ^ lowest) >>> 0;
+      word ^= lowest;
     }
   }
 }

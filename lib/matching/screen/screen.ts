@@ -2,7 +2,9 @@ import type { PumpSet } from '@/lib/plant/set';
 import type { SiteSettings } from '@/lib/plant/site-settings';
 import { eachInAll } from './bits';
 import { byEnclosure } from './by-enclosure';
-import { byMount } from './by-mount';
+import { byFootHoles } from './by-foot-holes';
+import { byHeight } from './by-height';
+import { byHolding } from './by-holding';
 import { bySupply } from './by-supply';
 import { unblocked } from './classes';
 import type { MotorKind } from './kinds';
@@ -18,9 +20,9 @@ export type Screen = (set: PumpSet) => MotorKind[];
  */
 export function screenOf(kinds: readonly MotorKind[], settings: SiteSettings): Screen {
   const motors = kinds.map(({ one }) => one);
-  const supplied = unblocked(motors, settings, bySupply);
-  const mounted = unblocked(motors, settings, byMount);
-  const enclosed = unblocked(motors, settings, byEnclosure);
+  const sieves = [bySupply, byHolding, byHeight, byFootHoles, byEnclosure].map((reads) =>
+    unblocked(motors, settings, reads),
+  );
   const boundsBySupply = new Map<string, MotorBounds>();
   return (set) => {
     const key = bySupply.ofSet(set);
@@ -28,7 +30,8 @@ export function screenOf(kinds: readonly MotorKind[], settings: SiteSettings): S
     boundsBySupply.set(key, bounds);
     const blocks = loadBlocksOf(set);
     const left: MotorKind[] = [];
-    eachInAll(supplied(set), mounted(set), enclosed(set), (i) => {
+    const passed = sieves.map((sieve) => sieve(set));
+    eachInAll(passed, (i) => {
       if (!blocks(bounds, i)) left.push(kinds[i] as MotorKind);
     });
     return left;
