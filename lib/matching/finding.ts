@@ -74,34 +74,35 @@ export interface Compared {
   cite: string;
 }
 
-export const ok = (compared: Compared, says: string): Finding => finding('ok', compared, says);
-export const note = (compared: Compared, says: string): Finding => finding('note', compared, says);
-export const block = (compared: Compared, says: string): Finding => finding('block', compared, says);
-export const needsWork = (compared: Compared, says: string, work: Work): Finding => ({
-  ...finding('work', compared, says),
-  work,
-});
+export const ok = (compared: Compared, says: string): Finding => finding('ok', compared, says, null, null, null);
+export const note = (compared: Compared, says: string): Finding => finding('note', compared, says, null, null, null);
+export const block = (compared: Compared, says: string): Finding => finding('block', compared, says, null, null, null);
+export const needsWork = (compared: Compared, says: string, work: Work): Finding =>
+  finding('work', compared, says, work, null, null);
 
 /** A check that anyone can clear by a reading: what, where, and about how many minutes it takes. */
-export const toRead = (compared: Compared, says: string, what: string, minutes: number): Finding => ({
-  ...finding('check', compared, says),
-  by: 'reading',
-  reading: `${what} (${minutes} min)`,
-});
+export const toRead = (compared: Compared, says: string, what: string, minutes: number): Finding =>
+  finding('check', compared, says, null, 'reading', `${what} (${minutes} min)`);
 
 /** A check that only a competent person can clear. Work already known to be needed may stand beside it. */
-export const toJudge = (compared: Compared, says: string, work: Work | null = null): Finding => ({
-  ...finding('check', compared, says),
-  by: 'person',
-  work,
-});
+export const toJudge = (compared: Compared, says: string, work: Work | null = null): Finding =>
+  finding('check', compared, says, work, 'person', null);
 
-function finding(grade: Grade, { criterion, have, need, unit = null, cite }: Compared, says: string): Finding {
+function finding(
+  grade: Grade,
+  { criterion, have, need, unit = null, cite }: Compared,
+  says: string,
+  work: Work | null,
+  by: Finding['by'],
+  reading: string | null,
+): Finding {
   const difference = typeof have === 'number' && typeof need === 'number' ? tidy(have - need) : null;
-  return { criterion, grade, have, need, unit, difference, says, work: null, by: null, reading: null, cite };
+  return { criterion, grade, have, need, unit, difference, says, work, by, reading, cite };
 }
 
 /** Clears binary dust (112 − 114.3 = −2.3, not −2.299…97). */
 const tidy = (value: number) => Math.round(value * 1e6) / 1e6;
 
-export const worse = (a: Grade, b: Grade): Grade => (GRADES.indexOf(a) >= GRADES.indexOf(b) ? a : b);
+const RANK = { ok: 0, note: 1, work: 2, check: 3, block: 4 } as const satisfies Record<Grade, number>;
+
+export const isWorse = (a: Grade, b: Grade): boolean => RANK[a] > RANK[b];

@@ -7,9 +7,11 @@ import type { Finding } from './finding';
 /** Every answer for one candidate, in the table's order; questions not asked leave nothing. */
 export function findingsOf(set: PumpSet, candidate: Motor, context: Context): Finding[] {
   const findings: Finding[] = [];
-  for (const [, ask] of criteria) {
+  for (const ask of ASKED) {
     const finding = ask(set, candidate, context);
     if (finding !== null) findings.push(finding);
   }
   return findings;
 }
+
+const ASKED = criteria.map(([, ask]) => ask);

@@ -1,4 +1,4 @@
-import { type Finding, worse } from './finding';
+import { type Finding, isWorse } from './finding';
 
 /**
  * One finding out of two on the same question: the worse grade with its values and clause, what both say, the worse
@@ -7,11 +7,20 @@ import { type Finding, worse } from './finding';
 export function joined(a: Finding | null, b: Finding | null): Finding | null {
   if (a === null) return b;
   if (b === null) return a;
-  const [first, second] = worse(a.grade, b.grade) === a.grade ? [a, b] : [b, a];
+  const first = isWorse(b.grade, a.grade) ? b : a;
+  const second = first === a ? b : a;
+  const { criterion, grade, have, need, unit, difference, work, by, reading, cite } = first;
   return {
-    ...first,
+    criterion,
+    grade,
+    have,
+    need,
+    unit,
+    difference,
     says: `${first.says} ${second.says}`,
-    work: first.work ?? second.work,
-    cite: first.cite === second.cite ? first.cite : `${first.cite}; ${second.cite}`,
+    work: work ?? second.work,
+    by,
+    reading,
+    cite: cite === second.cite ? cite : `${cite}; ${second.cite}`,
   };
 }

@@ -1,4 +1,4 @@
-import type { Finding, Grade } from './finding';
+import { type Finding, type Grade, isWorse } from './finding';
 
 /** Best first. */
 export const VERDICTS = ['straight-swap', 'swap-with-work', 'check-first', 'unsuitable'] as const;
@@ -7,11 +7,9 @@ export type Verdict = (typeof VERDICTS)[number];
 /** The sum of the findings for one candidate: the worst of them decides. */
 export function verdictOf(findings: readonly Finding[]): Verdict {
   let worst: Grade = 'ok';
-  for (const { grade } of findings) if (RANK[grade] > RANK[worst]) worst = grade;
+  for (const { grade } of findings) if (isWorse(grade, worst)) worst = grade;
   return VERDICT_OF[worst];
 }
-
-const RANK = { ok: 0, note: 1, work: 2, check: 3, block: 4 } as const satisfies Record<Grade, number>;
 
 const VERDICT_OF: Record<Grade, Verdict> = {
   ok: 'straight-swap',
