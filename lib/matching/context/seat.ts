@@ -98,8 +98,11 @@ function inputOf({ coupling, mounting }: PumpSet): Seat['input'] {
 export function holeToShaftEndMm({ dimensions }: FrameDimensions): number | null {
   const shoulder = dimensions.holeToShoulderMm.value;
   const length = dimensions.shaftLengthMm.value;
-  return shoulder === null || length === null ? null : shoulder + length;
+  return shoulder === null || length === null ? null : tidy(shoulder + length);
 }
+
+/** Clears binary dust: 82.55 − 3.048 is 79.502. */
+const tidy = (mm: number) => Math.round(mm * 1e6) / 1e6;
 
 function holeToShaftEndOf(failed: FrameDimensions): Dimension {
   const mm = holeToShaftEndMm(failed);
@@ -113,5 +116,5 @@ function holeToShaftEndOf(failed: FrameDimensions): Dimension {
 export function projectionOf({ face, dimensions }: FrameDimensions): number | null {
   const length = dimensions.shaftLengthMm.value;
   if (face === null || face.shoulderToFaceMm === null || length === null) return null;
-  return length - face.shoulderToFaceMm;
+  return tidy(length - face.shoulderToFaceMm);
 }

@@ -19,8 +19,8 @@ export function footHoles(set: PumpSet, _: Motor, context: Context): Finding | n
   const { holesAcrossMm: across, holesAlongMm: along, footHoleMm: hole } = fit.dimensions;
   const compared: Compared = {
     criterion: 'foot-holes',
-    have: patternOf(across, along),
-    need: patternOf(seat.holesAcross, seat.holesAlong),
+    have: patternOf(fit, across, along),
+    need: patternOf(seat, seat.holesAcross, seat.holesAlong),
     unit: 'mm',
     cite: `${citeOfBoth(along, seat.holesAlong, COMMON)}${seat.bolt.cite === null ? '' : `; ${seat.bolt.cite}`}`,
   };
@@ -47,7 +47,18 @@ export function footHoles(set: PumpSet, _: Motor, context: Context): Finding | n
 
 const COMMON = 'common practice, no source';
 
-function patternOf({ value: across }: Dimension, { value, alternatives }: Dimension): string | null {
+/** Kept for each mounting and seat: the same few are written for every pair. */
+const kept = new WeakMap<object, string | null>();
+
+function patternOf(of: object, across: Dimension, along: Dimension): string | null {
+  const known = kept.get(of);
+  if (known !== undefined) return known;
+  const pattern = patternIn(across, along);
+  kept.set(of, pattern);
+  return pattern;
+}
+
+function patternIn({ value: across }: Dimension, { value, alternatives }: Dimension): string | null {
   if (across === null || value === null) return null;
   let along = figure(value);
   for (const other of alternatives) along += ` or ${figure(other)}`;

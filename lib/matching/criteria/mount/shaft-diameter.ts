@@ -80,7 +80,7 @@ function blocked({ coupling }: PumpSet, { seat, fit }: Context, compared: Compar
     return seat.shaft !== null && seat.shaft !== fit.shaft
       ? block(
           { ...compared, have: SHAFT[fit.shaft], need: SHAFT[seat.shaft], unit: null },
-          `${SHAFT[fit.shaft]} in place of ${SHAFT[seat.shaft]}: pump shafts interchange only with their own type and size.`,
+          `It has ${SHAFT[fit.shaft]} in place of ${SHAFT[seat.shaft]}: pump shafts interchange only with their own type and size.`,
         )
       : block(compared, 'A pump shaft interchanges only with its own size.');
   if (typeof have !== 'number' || typeof need !== 'number') return block(compared, 'The shaft does not fit.');

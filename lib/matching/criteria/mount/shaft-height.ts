@@ -81,7 +81,7 @@ function underFeet(set: PumpSet, addMm: number, { base, settings }: Context, com
     );
   const says =
     addMm < 0
-      ? `Shaft is ${figure(-addMm)} mm higher; ${figure(stackMm)} mm of shims remain.`
+      ? `Shaft is ${figure(-addMm)} mm higher; ${figure(Math.max(0, stackMm))} mm of shims remain.`
       : `Shaft is ${figure(addMm)} mm lower${present === null ? '; what lies there now is unknown and comes on top.' : `: ${figure(stackMm)} mm under each foot in all.`}`;
   return needsWork(compared, says, workOf(addMm, stackMm, base, settings.hours));
 }
