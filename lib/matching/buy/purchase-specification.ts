@@ -131,7 +131,7 @@ function build(set: PumpSet, asked: Motor): Demand[] {
       area === 'unclassified' ? null : 'a competent person approves the mark and the certificate',
     ),
     demand('Washdown', washdown === null ? asked.washdown : washdown ? (asked.washdown ?? 'yes') : 'no'),
-    demand('With', asked.has === null || asked.has.length === 0 ? null : asked.has.join(', ')),
+    demand('With', asked.has === null || asked.has.length === 0 ? 'no auxiliaries' : asked.has.join(', ')),
     demand('Brake torque', quantity(asked.brake.torqueNm, 'N·m')),
     demand('Brake coil', quantity(asked.brake.volts, 'V', 0)),
   ].filter(({ label, value }) => !label.startsWith('Brake') || value !== null);
