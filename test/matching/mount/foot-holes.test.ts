@@ -115,5 +115,5 @@ test('a misfit tells how far each hole is off and to look for a second set of ho
   const found = asked(footHoles, {}, { frame: '182T' });
   // Half of 5.5 − 4.5 in.
   expect(found?.says).toContain('12.7 mm along');
-  expect(found?.says).toContain('second set of holes');
+  expect(found?.says).toContain('look for a second set of holes');
 });

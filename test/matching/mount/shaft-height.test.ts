@@ -31,6 +31,13 @@ test.each([
     'shims',
   ],
   [
+    'lower by more than the limit, shims present unknown',
+    { base: { shimsPresentMm: null } },
+    { frame: '100L', mounting: B3 },
+    'work',
+    'ground-block',
+  ],
+  [
     'higher, shims present unknown',
     { base: { shimsPresentMm: null }, failed: failed('112M', { mounting: B3 }) },
     {},

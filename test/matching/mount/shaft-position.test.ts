@@ -22,6 +22,43 @@ test.each([
     'work',
     'move-base',
   ],
+  [
+    'further, whether the hub may be replaced untold',
+    { coupling: { hub: { lengthMm: 60 } } },
+    ends(127),
+    'work',
+    'spacer-coupling',
+  ],
+  // A 69.85 mm shaft carried no hub longer than 69.85 / 0.8 = 87.3 mm: 17.46 mm overhangs at most.
+  [
+    'further, hub length unknown, no hub would overhang so far',
+    { coupling: { hub: null } },
+    ends(122.2),
+    'work',
+    'spacer-coupling',
+  ],
+  ['further, hub length unknown, the longest would', { coupling: { hub: null } }, ends(122.3), 'check', null],
+  [
+    'further, hub length unknown, beyond its overhang and the gap',
+    { coupling: { hub: null, gapMm: 3, gapMaxMm: 8 } },
+    ends(117.2),
+    'work',
+    'spacer-coupling',
+  ],
+  [
+    'nearer, gap unknown, on a transition base',
+    { coupling: { hub: null }, base: { transitionBase: true, shimsPresentMm: 10 } },
+    ends(150),
+    'work',
+    'transition-base',
+  ],
+  [
+    'nearer, gap unknown, no room for a transition base',
+    { coupling: { hub: null }, base: { transitionBase: true, shimsPresentMm: 9.9 } },
+    ends(150),
+    'check',
+    null,
+  ],
   ['further, nothing told', { coupling: { hub: fixed } }, ends(127), 'check', null],
   [
     'further, cured by a transition base',
