@@ -19,4 +19,3 @@ export const assessCase = z.strictObject({ asOf: day(), set, candidates: z.array
 });
 
 export type AssessCase = z.output<typeof assessCase>;
-export type AssessCaseInput = z.input<typeof assessCase>;

@@ -83,4 +83,3 @@ export const motor = z.strictObject({
 export type Motor = z.output<typeof motor>;
 /** A motor as the contract writes it: untold keys left out, hp or kW as stamped. */
 export type MotorInput = z.input<typeof motor>;
-export type Measured = Motor['measured'];
