@@ -18,10 +18,17 @@ export function readNumber(text: string, bounds: Bounds): ReadingOfText<number> 
   const two = TWO_READINGS.exec(written);
   if (two) return decide(written, two, bounds);
   const value = fraction(written) ?? plain(written);
-  if (value === null) return notUnderstood(written, 'is not a figure');
+  if (value === null) return notUnderstood(written, looksLike(written) ?? 'is not a figure');
   if (value < bounds.min || value > bounds.max)
     return notUnderstood(written, `is not between ${figure(bounds.min)} and ${figure(bounds.max)}`);
   return understood(value);
+}
+
+/** "I450", "1O": letters that a worn plate or a camera puts for digits. Said, never taken. */
+function looksLike(written: string): string | null {
+  if (!/\d/.test(written) || !/^[\dOoIl|.,]+$/.test(written)) return null;
+  const likely = written.replace(/[Oo]/g, '0').replace(/[Il|]/g, '1');
+  return likely === written ? null : `is not a figure: it looks like ${likely}; write it if the plate says so`;
 }
 
 const TWO_READINGS = /^([1-9]\d{0,2})([.,])(\d{3})$/;

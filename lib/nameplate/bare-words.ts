@@ -1,0 +1,26 @@
+import type { FieldName } from './field-name';
+
+/** What is stamped without a label and can be nothing else. */
+export const bareWords: readonly { field: FieldName; pattern: RegExp }[] = [
+  bare('phases', String.raw`[13] ?(?:~|φ|-?PHASE|-?PH\.?)|(?:~|φ) ?[13](?!\d)|(?:SINGLE|THREE)[ -]PHASE`),
+  bare('ip', String.raw`IP ?[\dX]{2}K?`),
+  bare('mounting', String.raw`IM ?(?:[BV] ?\d{1,2}|\d{4})(?: ?/ ?(?:IM ?)?(?:[BV] ?)?\d{1,4})*`),
+  bare('mounting', String.raw`[BV](?:3|5|6|7|8|14|15|35|34|1|18|19|36)(?: ?/ ?[BV]?\d{1,2})*`),
+  bare('terminalBox', String.raw`F-?[123]`),
+  bare('enclosure', String.raw`TEFC|TENV|TEBC|TEAO|TEXP|XPFC|XPNV|ODP|WPII|WPI|XP`),
+  bare('duty', String.raw`S(?:[1-9]|10)(?:[ -]\d{1,3} ?(?:%|MIN))?|CONT(?:INUOUS)?\.?(?: ?DUTY)?`),
+  bare(
+    'connection',
+    String.raw`(?:ΔΔ|YY|[1-9]?Δ|[12]?Y|[12]?D|STAR|DELTA|WYE)(?: ?/ ?(?:ΔΔ|YY|[1-9]?Δ|[12]?Y|[12]?D|STAR|DELTA|WYE))?`,
+  ),
+  bare('driveDuty', String.raw`INVERTER[ -]DUTY|VPWM|PWM`),
+  bare('constantTorque', String.raw`CT ?\d{1,4} ?: ?1`),
+  bare(
+    'auxiliary',
+    String.raw`PTC|THERMISTORS?|THERMOSTATS?|HEATERS?|ENCODER|RTDS?|PT ?100|INSULATED BEARINGS?|SHAFT GROUND(?:ING)?(?: RING)?`,
+  ),
+];
+
+function bare(field: FieldName, source: string): { field: FieldName; pattern: RegExp } {
+  return { field, pattern: new RegExp(`(?:${source})(?![A-Za-z\\u00C0-\\u00FF\\d])`, 'iy') };
+}

@@ -1,0 +1,25 @@
+import type { Problem } from '@/lib/plant/reading';
+import type { Fact } from './field-name';
+import { merge } from './merge';
+import type { PlateReading } from './plate-reading';
+import { ratingsOf } from './ratings-of';
+import { readers } from './readers';
+
+/** Puts what was stamped together: the parts that a motor has once, then its rows of ratings. */
+export function motorOf(facts: readonly Fact[]): PlateReading {
+  const problems: Problem[] = [];
+  const parts = facts.flatMap((fact) => {
+    const reader = readers[fact.field];
+    if (!reader) return [];
+    const read = reader(fact.text);
+    problems.push(...(read.ok ? read.doubts : read.problems));
+    return read.ok ? [read.value] : [];
+  });
+  const merged = merge(parts);
+  const rows = ratingsOf(facts, merged.motor);
+  return {
+    motor: { ...merged.motor, ...rows.motor },
+    unread: rows.unread,
+    problems: [...problems, ...merged.problems, ...rows.problems],
+  };
+}
