@@ -29,19 +29,19 @@ export function efficiencyClass(set: PumpSet, candidate: Motor, { row, point, se
   const level = levelOf(candidate, row, have);
   const plated = `${figure(have, 1)} % against ${figure(need, 1)} %${level === null ? '' : `, ${level} level`}`;
   if (inputKw === null || failedKw === null)
-    return note(compared, `Efficiency ${plated}; at what load is not known, or it is too low for any figure.`);
+    return note(compared, `${plated}; at what load is not known, or it is too low for any figure.`);
 
   const hours = settings.hoursPerYear ?? HOURS_UNTOLD;
   const kwh = (inputKw - failedKw) * hours;
   const per = settings.hoursPerYear === null ? `in ${HOURS_UNTOLD} h` : 'a year';
-  if (Math.abs(kwh) < 0.5) return note(compared, `Efficiency ${plated}: no difference in energy.`);
+  if (Math.abs(kwh) < 0.5) return note(compared, `${plated}: no difference in energy.`);
   const money =
     settings.pricePerKwh === null
       ? ''
       : ` (${figure(Math.abs(kwh) * settings.pricePerKwh, 0)}${settings.currency === null ? '' : ` ${settings.currency}`})`;
   return note(
     compared,
-    `Efficiency ${plated}: ${figure(Math.abs(kwh), 0)} kWh ${kwh < 0 ? 'less' : 'more'} ${per}${money}.`,
+    `${plated}: ${figure(Math.abs(kwh), 0)} kWh ${kwh < 0 ? 'less' : 'more'} ${per}${money}.`,
   );
 }
 
