@@ -1,7 +1,9 @@
+import { areaWords } from './area-words';
 import type { FieldName } from './field-name';
 
 /** What is stamped without a label and can be nothing else. */
 export const bareWords: readonly { field: FieldName; pattern: RegExp }[] = [
+  ...areaWords,
   bare('phases', String.raw`[13] ?(?:~|φ|-?PHASE|-?PH\.?)|(?:~|φ) ?[13](?!\d)|(?:SINGLE|THREE)[ -]PHASE`),
   bare('ip', String.raw`IP ?[\dX]{2}K?`),
   bare('mounting', String.raw`IM ?(?:[BV] ?\d{1,2}|\d{4})(?: ?/ ?(?:IM ?)?(?:[BV] ?)?\d{1,4})*`),
@@ -13,8 +15,14 @@ export const bareWords: readonly { field: FieldName; pattern: RegExp }[] = [
     'connection',
     String.raw`(?:ΔΔ|YY|[1-9]?Δ|[12]?Y|[12]?D|STAR|DELTA|WYE)(?: ?/ ?(?:ΔΔ|YY|[1-9]?Δ|[12]?Y|[12]?D|STAR|DELTA|WYE))?`,
   ),
-  bare('driveDuty', String.raw`INVERTER[ -]DUTY|VPWM|PWM`),
-  bare('constantTorque', String.raw`CT ?\d{1,4} ?: ?1`),
+  bare('driveDuty', String.raw`INVERTER[ -]DUTY|(?:NEMA )?MG ?-?1,? PART 3[01]`),
+  bare(
+    'constantTorque',
+    String.raw`(?:CT|CONST(?:ANT|\.)? TORQUE):? ?\d{1,4} ?: ?1|\d{1,4} ?: ?1 (?:CT|CONST(?:ANT|\.)? TORQUE)`,
+  ),
+  bare('ambient', String.raw`\d{1,3} ?[°º]? ?[CF] ?(?:MAX\.? ?)?AMB(?:IENT)?\.?`),
+  bare('washdown', String.raw`(?:STAINLESS(?: STEEL)? |PAINTED |WHITE )?WASH-?DOWN(?: DUTY)?`),
+  bare('efficiency', String.raw`IE ?[1-5] ?[-(] ?\d{2}[.,]\d{1,2} ?%?\)?`),
   bare(
     'auxiliary',
     String.raw`PTC|THERMISTORS?|THERMOSTATS?|HEATERS?|ENCODER|RTDS?|PT ?100|INSULATED BEARINGS?|SHAFT GROUND(?:ING)?(?: RING)?`,

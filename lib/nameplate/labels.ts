@@ -6,6 +6,8 @@ export interface Label {
   field: FieldName | null;
   pattern: RegExp;
   value: RegExp | null;
+  /** What follows may say something that is read by itself ("TYPE TEFC"). */
+  isOpen?: boolean;
 }
 
 const END = String.raw`(?![A-Za-z\u00C0-\u00FF\d])`;
@@ -22,7 +24,7 @@ export const labels: readonly Label[] = [
   ),
   label(
     'frame',
-    String.raw`(?:NEMA |IEC )?FRAME(?: ?SIZE)?(?: ?NO\.?)?|FR\.?(?: ?SIZE)?|FRM\.?|BAUGR(?:ÖSSE|OESSE)\.?`,
+    String.raw`(?:NEMA |IEC )?FRAME(?: ?SIZE)?(?: ?NO\.?)?|FR\.?(?: ?SIZE)?|FRM\.?|BAUGR(?:Ö|OE)(?:SS|ß)E|BAUGR\.`,
   ),
   label('mounting', String.raw`MOUNTING|MTG\.?|MOUNT`),
   label(
@@ -43,7 +45,7 @@ export const labels: readonly Label[] = [
   label(
     'ambient',
     String.raw`(?:MAX(?:IMUM)?\.? ?)?AMB(?:IENT)?\.?(?: ?TEMP(?:ERATURE)?\.?)?|T ?AMB\.?|TA(?=\s*\d)`,
-    String.raw`[+-]? ?\d[\d.,]*(?: ?[°º] ?[CF]?| ?DEG\.? ?[CF]?| ?[CF])?(?![A-Z])`,
+    String.raw`(?:[+-]? ?\d{1,3}(?: ?[°º]? ?[CF])? ?(?:TO|\.{2,3}|…|/) ?)?[+-]? ?[\dOIl][\d.,OIl]*(?: ?[°º] ?[CF]?| ?DEG\.? ?[CF]?| ?[CF])?(?![A-Z])`,
   ),
   label('enclosure', String.raw`ENCLOSURE|ENCL\.?|ENC\.?`, String.raw`IP ?\d\dK?|[A-Z]+(?:-[A-Z]+)*(?![\d])`),
   label('ip', String.raw`(?:DEGREE OF )?PROTECTION|SCHUTZART`, String.raw`IP ?[\dX]{2}K?`),
@@ -57,7 +59,7 @@ export const labels: readonly Label[] = [
   label('connection', String.raw`CONNECTION|CONN\.?`, String.raw`(?:[ΔYD12]|STAR|DELTA|WYE)[ΔYD/ A-Z12-]*`),
   label('maxRpm', String.raw`MAX(?:IMUM)?\.? ?(?:SAFE )?(?:RPM|SPEED)`, String.raw`[\dOIl][\d.,OIl]*(?: ?RPM)?`),
   label('brake', String.raw`BRAKE`, String.raw`.*`),
-  label(null, String.raw`TYPE|TYP\.?`),
+  { ...label(null, String.raw`TYPE|TYP\.?`), isOpen: true },
 ];
 
 function INSULATION(): string {

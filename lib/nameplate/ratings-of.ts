@@ -6,10 +6,7 @@ import { rows } from './ratings/rows';
 import { stamped } from './ratings/stamped';
 
 /** The rows of ratings of a plate, and what they tell about the whole motor. */
-export function ratingsOf(
-  facts: readonly Fact[],
-  motor: PlateMotor,
-): { motor: PlateMotor; unread: string[]; problems: Problem[] } {
+export function ratingsOf(facts: readonly Fact[], motor: PlateMotor): { motor: PlateMotor; problems: Problem[] } {
   const problems: Problem[] = [];
   const ratings: RatingInput[] = [];
   const poles = new Set<number>();
@@ -24,7 +21,7 @@ export function ratingsOf(
     ...motor,
     ...(motor.poles == null && poles.size === 1 ? { poles: [...poles][0] } : {}),
   });
-  return { motor: checked.motor, unread: [], problems: [...problems, ...checked.problems] };
+  return { motor: checked.motor, problems: [...problems, ...checked.problems] };
 }
 
 const ELECTRIC = new Set<FieldName>(['volts', 'hertz', 'power', 'rpm', 'amps', 'connection', 'pf', 'efficiency']);
@@ -43,7 +40,8 @@ function blocksOf(facts: readonly Fact[]): Fact[][] {
     rowLines.some((other, j) => j > i && line.some(({ field }) => has(other, field))),
   );
   if (rowLines.length < 2 || !isShared) return facts.length === 0 ? [] : [[...facts]];
-  const others = facts.filter((fact) => !rowLines.some((line) => line.includes(fact)));
+  const taken = new Set(rowLines.map((line) => line[0]?.line));
+  const others = facts.filter((fact) => !taken.has(fact.line));
   return rowLines.map((line) => [...line, ...others.filter(({ field }) => !has(line, field))]);
 }
 

@@ -4,9 +4,11 @@ import { readNumber } from '@/lib/units/read-number';
 import { readTemperature } from '@/lib/units/read-temperature';
 import type { ReadingOfText } from '@/lib/units/reading-of-text';
 import type { FieldName } from './field-name';
+import { area } from './fields/area';
 import { auxiliary } from './fields/auxiliary';
 import { brake } from './fields/brake';
 import { constantTorque } from './fields/constant-torque';
+import { driveDuty } from './fields/drive-duty';
 import { duty } from './fields/duty';
 import { enclosure } from './fields/enclosure';
 import { frame } from './fields/frame';
@@ -14,6 +16,7 @@ import { insulation } from './fields/insulation';
 import { letters } from './fields/letters';
 import { rotation } from './fields/rotation';
 import { terminalBox } from './fields/terminal-box';
+import { washdown } from './fields/washdown';
 import { type PartReading, partOf, problemsAt } from './part-reading';
 import type { PlateMotor } from './plate-reading';
 
@@ -35,11 +38,13 @@ export const readers: Partial<Record<FieldName, (text: string) => PartReading>> 
   leads: (text) => figureFor('leads', text, readNumber(text, { min: 2, max: 24 })),
   maxRpm: (text) => figureFor('maxRpm', text, readNumber(text.replace(/\s?rpm$/i, ''), { min: 20, max: 30_000 })),
   mass: (text) => figureFor('massKg', text, readMass(text)),
-  ambient: (text) => figureFor('ambientC', text, readTemperature(text)),
+  ambient: (text) => figureFor('ambientC', text, readTemperature(highest(text))),
   design: (text) => letters('design', text.toUpperCase(), text),
   codeLetter: (text) => letters('codeLetter', text.toUpperCase(), text),
   ip: (text) => letters('ip', text.replaceAll(/\s/g, '').toUpperCase(), text),
-  driveDuty: () => partOf({ driveDuty: 'inverter' }),
+  driveDuty,
+  washdown,
+  area,
   enclosure,
   insulation,
   duty,
@@ -55,3 +60,7 @@ function figureFor(key: keyof PlateMotor, text: string, read: ReadingOfText<numb
   const part = letters(key, read.value, text);
   return part.ok ? { ...part, doubts: read.doubts.map((one) => ({ ...one, path: String(key) })) } : part;
 }
+
+/** "-20 to +40 °C", "40 °C AMB": the highest ambient. */
+const highest = (text: string): string =>
+  text.replace(/\s?(?:MAX\.? ?)?AMB.*$/i, '').replace(/^.*?(?:TO|\.{2,3}|…|\/)\s?/i, '');

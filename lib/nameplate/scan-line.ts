@@ -13,6 +13,8 @@ import { unreadOf } from './unread-of';
 export interface ScannedLine {
   facts: Fact[];
   unread: string[];
+  /** It names what its figures are: a label, or a measure of more than one letter. */
+  isLabelled: boolean;
 }
 
 /**
@@ -20,11 +22,14 @@ export interface ScannedLine {
  * together, whichever stands first, where the line can be paired in one way only.
  */
 export function scanLine(original: string, line: number): ScannedLine {
-  const tokens = pairTokens(tokensOf(plainLine(original)));
+  const text = plainLine(original);
+  const found = tokensOf(text);
+  const tokens = pairTokens(found);
   const facts = tokens.flatMap((token): Fact[] =>
     token.kind === 'fact' ? [{ field: token.field, text: token.text, line, at: token.at }] : [],
   );
-  return { facts, unread: unreadOf(tokens, original) };
+  const isLabelled = found.some(({ kind, at, end }) => (kind === 'measure' && end - at > 1) || startsLabel(text, at));
+  return { facts, unread: unreadOf(tokens, original), isLabelled };
 }
 
 function tokensOf(text: string): Token[] {
@@ -56,7 +61,7 @@ const startsWord = (text: string, at: number): boolean =>
 
 function labelled(text: string, at: number, cell: number): Token | null {
   if (at > 0 && /[A-Za-z\d]/.test(text[at - 1] as string)) return null;
-  for (const { field, pattern, value } of labels) {
+  for (const { field, pattern, value, isOpen } of labels) {
     pattern.lastIndex = at;
     const found = pattern.exec(text);
     if (!found) continue;
@@ -65,8 +70,9 @@ function labelled(text: string, at: number, cell: number): Token | null {
     sign.lastIndex = from;
     const start = from + (sign.exec(text)?.[0].length ?? 0);
     if (value === null) {
-      const end =
-        field === 'frame' ? start + frameLength(text.slice(start, nextLabel(text, start))) : nextLabel(text, start);
+      if (isOpen && bare(text, start, cell)) return { kind: 'rest', at, end: from, cell };
+      const limit = nextLabel(text, start);
+      const end = field === 'frame' ? start + frameLength(text.slice(start, limit)) : limit;
       const said = text.slice(start, end).trim();
       if (field === null || said === '') return { kind: 'rest', at, end: Math.max(end, from), cell };
       return { kind: 'fact', field, text: said, at, end, cell };
@@ -79,22 +85,36 @@ function labelled(text: string, at: number, cell: number): Token | null {
   return null;
 }
 
-/** Where the value of a label ends that has no shape of its own: at the next label, a wide gap or the end. */
+/** Where the value of a label ends that has no shape of its own: at what can be read by itself, a wide gap or the end. */
 function nextLabel(text: string, start: number): number {
-  for (let at = start; at < text.length; at += 1) {
-    if (at > start && /^(?:\t|\||;| {2})/.test(text.slice(at, at + 2))) return at;
-    if (at === start || /[A-Za-z\d]/.test(text[at - 1] as string)) continue;
-    for (const { pattern } of labels) {
-      pattern.lastIndex = at;
-      if (pattern.test(text)) return at;
-    }
-    for (const { pattern } of measureWords) {
-      pattern.lastIndex = at;
-      const found = pattern.exec(text);
-      if (found && found[0].length > 1) return at;
-    }
+  const words = /\S+/g;
+  words.lastIndex = start;
+  let isFirst = true;
+  for (let word = words.exec(text); word; word = words.exec(text)) {
+    const at = word.index;
+    if (!isFirst && /\t|\||;| {2}/.test(text.slice(Math.max(start, at - 2), at))) return at;
+    if (startsLabel(text, at)) return at;
+    if (!isFirst && (bare(text, at, 0) ?? measuredFigure(text, at))) return at;
+    isFirst = false;
   }
   return text.length;
+}
+
+function startsLabel(text: string, at: number): boolean {
+  for (const { pattern } of labels) {
+    pattern.lastIndex = at;
+    if (pattern.test(text)) return true;
+  }
+  const word = measure(text, at, 0);
+  return word !== null && (word.isFirm || (word.end - at > 1 && !/\d/.test(text[word.end] ?? ' ')));
+}
+
+/** "5 HP" after a label that it does not belong to. */
+function measuredFigure(text: string, at: number): boolean {
+  const figure = figureAt(text, at, 0);
+  if (figure === null) return false;
+  const gap = text[figure.end] === ' ' ? 1 : 0;
+  return measure(text, figure.end + gap, 0) !== null;
 }
 
 function bare(text: string, at: number, cell: number): Token | null {
