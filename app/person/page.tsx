@@ -21,7 +21,14 @@ export default answered(async function PersonPage() {
         <Facts
           rows={[
             { label: 'Role', value: actor.role },
-            { label: 'Site', value: <bdi>{name}</bdi> },
+            {
+              label: 'Site',
+              value: (
+                <a className="inline-act" href="/site">
+                  <bdi>{name}</bdi>
+                </a>
+              ),
+            },
           ]}
         />
       </div>

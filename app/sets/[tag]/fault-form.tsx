@@ -1,14 +1,18 @@
+'use client';
+
+import { useActionState } from 'react';
 import { ActionButton } from '@/app/look/action';
 import { TextAreaField } from '@/app/look/field';
 import { SectionHead } from '@/app/look/section-head';
-import { reportFaultHere } from './report-fault-here';
+import { type FaultState, reportFaultHere } from './report-fault-here';
 
-/** "It has failed", in the person's own words. `problem` is what the last try was refused for. */
-export function FaultForm({ tag, problem }: { tag: string; problem: string | null }) {
+/** "It has failed", in the person's own words. A client component, since only so is what was typed kept on a refusal. */
+export function FaultForm({ tag }: { tag: string }) {
+  const [{ says, problem }, send] = useActionState<FaultState, FormData>(reportFaultHere, { says: '', problem: null });
   return (
     <section className="screen-only" id="fault">
       <SectionHead title="It has failed" />
-      <form action={reportFaultHere}>
+      <form action={send} noValidate key={`${says} ${problem}`}>
         <input type="hidden" name="tag" value={tag} />
         <TextAreaField
           label="What is wrong?"
@@ -17,7 +21,8 @@ export function FaultForm({ tag, problem }: { tag: string; problem: string | nul
           maxLength={2_000}
           required
           hint="What was seen, heard or smelt; which trip fell."
-          error={problem === null ? null : 'Say in a few words what is wrong: 1 to 2,000 characters.'}
+          defaultValue={says}
+          error={problem}
         />
         <div className="mt-3 grid">
           <ActionButton second>Report the fault</ActionButton>

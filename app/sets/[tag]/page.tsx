@@ -24,17 +24,13 @@ export const generateMetadata = async ({ params }: Props): Promise<Metadata> => 
   title: written((await params).tag),
 });
 
-export default answered(async function SetPage({ params, searchParams }: Props) {
+export default answered(async function SetPage({ params }: Props) {
   const tag = written((await params).tag);
   const actor = await whoIsHere(setPath(tag));
   const known = await setByTag(actor, tag);
   if (known === null) return unknownSet(actor, tag);
   const { row, set, faults } = known;
-  const [lines, { timezone }, { fault }] = await Promise.all([
-    setHistory(actor, row.id, 20),
-    siteSettings(actor),
-    searchParams,
-  ]);
+  const [lines, { timezone }] = await Promise.all([setHistory(actor, row.id, 20), siteSettings(actor)]);
   const fallen = faults[0] ?? null;
   return (
     <Sheet wide person={personOf(actor)} back={{ href: '/', words: 'Register' }}>
@@ -74,7 +70,7 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
             </section>
           )}
           <MotorInSet row={row} set={set} />
-          <FaultForm tag={row.tag} problem={typeof fault === 'string' ? fault : null} />
+          <FaultForm tag={row.tag} />
         </div>
         <div>
           <SectionHead title="Duty" aside="what the pump asks" />

@@ -2,8 +2,9 @@
 
 import { redirect } from 'next/navigation';
 import { momentText, today } from '@/app/moment';
-import { oneLine, swapFormPath, swapPath } from '@/app/paths';
-import { whoIsHere } from '@/app/who-is-here';
+import { oneLine, swapPath } from '@/app/paths';
+import { SIGNED_OUT } from '@/app/signed-out';
+import { personHere } from '@/app/who-is-here';
 import type { Actor } from '@/lib/auth/may';
 import { isDatabaseGone } from '@/lib/db/database-gone';
 import { read } from '@/lib/plant/reading';
@@ -25,12 +26,13 @@ export async function recordSwapHere(_before: SwapState, form: FormData): Promis
   const values = valuesOf(form);
   let swapId: string;
   try {
-    const actor = await whoIsHere(swapFormPath(tag, number));
+    const actor = await personHere();
+    if (actor === null) return { outcome: 'away', values, says: SIGNED_OUT };
     const done = await record(actor, tag, number, form);
     if (typeof done !== 'string') return done;
     swapId = done;
   } catch (error) {
-    if (isDatabaseGone(error)) return { outcome: 'away', values };
+    if (isDatabaseGone(error)) return { outcome: 'away', values, says: DATABASE_AWAY };
     throw error;
   }
   redirect(swapPath(swapId));
@@ -80,6 +82,9 @@ async function record(actor: Actor, tag: string, number: string, form: FormData)
     return { outcome: 'refused', values, problems: [{ path, says }] };
   }
 }
+
+const DATABASE_AWAY =
+  'The register’s database does not answer. Nothing was recorded; what you typed stands below. Send it again in a minute: it is recorded once, however often it is sent.';
 
 function takenWords({ what, by, setTag, motorNumber }: Taken): string {
   const who = by ?? 'Somebody';

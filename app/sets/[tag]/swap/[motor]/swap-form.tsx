@@ -7,6 +7,7 @@ import { Choice } from '@/app/look/choice';
 import { Field, SelectField, TextAreaField } from '@/app/look/field';
 import { ProblemList } from '@/app/look/problem-list';
 import { candidatesPath } from '@/app/paths';
+import { SIGNED_OUT } from '@/app/signed-out';
 import { recordSwapHere } from './record-swap-here';
 import { emptyValues, type SwapState, WHYS } from './swap-state';
 import { SwapTaken } from './swap-taken';
@@ -60,8 +61,12 @@ export function SwapForm(props: SwapFormProps) {
       )}
       {state.outcome === 'away' && (
         <p role="alert" className="problem-list" tabIndex={-1} ref={toFront}>
-          <b>The register’s database does not answer.</b> Nothing was recorded; what you typed stands below. Send it
-          again in a minute: it is recorded once, however often it is sent.
+          {state.says}{' '}
+          {state.says === SIGNED_OUT && (
+            <a className="inline-act" href="/sign-in?to=/person" target="_blank" rel="noreferrer">
+              Sign in
+            </a>
+          )}
         </p>
       )}
       {children}

@@ -25,7 +25,8 @@ export type SwapState = { values: SwapValues } & (
   | { outcome: 'asked' }
   | { outcome: 'refused'; problems: FormProblem[] }
   | { outcome: 'taken'; says: string; when: string | null }
-  | { outcome: 'away' }
+  /** It could not be asked at all: nobody signed in, or no database. */
+  | { outcome: 'away'; says: string }
 );
 
 export const emptyValues = (key: string): SwapValues => ({

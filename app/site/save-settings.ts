@@ -1,0 +1,42 @@
+'use server';
+
+import { revalidatePath } from 'next/cache';
+import { isDatabaseGone } from '@/lib/db/database-gone';
+import { WORK_IDS } from '@/lib/plant/work';
+import { changeSiteSettings } from '@/lib/register/commands/change-site-settings';
+import { oneLine } from '../paths';
+import { personHere } from '../who-is-here';
+import { readSettingsForm } from './read-settings-form';
+import { hourField, LIMITS, type SettingsState, type SettingsValues, valuesOf } from './settings-state';
+
+/** Saves the site's settings as typed. What was typed stays in its fields, whatever comes of it. */
+export async function saveSettings(before: SettingsState, form: FormData): Promise<SettingsState> {
+  const values = typedIn(form);
+  const version = Number(form.get('version'));
+  const state = { values, version };
+  const read = readSettingsForm(values);
+  if (!Number.isSafeInteger(version)) return { ...before, outcome: 'refused', problems: [] };
+  if (!read.ok) return { ...state, outcome: 'refused', problems: read.problems };
+  try {
+    const actor = await personHere();
+    if (actor === null) return { ...state, outcome: 'signed-out' };
+    const done = await changeSiteSettings(actor, version, read.settings);
+    if (done.outcome === 'stale')
+      return { values, version: done.version, outcome: 'stale', now: valuesOf(done.settings) };
+    revalidatePath('/', 'layout');
+    return { values: valuesOf(read.settings), version: done.version, outcome: 'saved' };
+  } catch (error) {
+    if (isDatabaseGone(error)) return { ...state, outcome: 'away' };
+    throw error;
+  }
+}
+
+function typedIn(form: FormData): SettingsValues {
+  const names = [...WORK_IDS.map(hourField), ...LIMITS];
+  return Object.fromEntries(
+    names.map((name) => {
+      const value = form.get(name);
+      return [name, typeof value === 'string' ? oneLine(value) : ''];
+    }),
+  );
+}
