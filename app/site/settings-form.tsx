@@ -17,7 +17,7 @@ export function SettingsForm({ values, version }: { values: SettingsValues; vers
   const [state, send] = useActionState<SettingsState, FormData>(saveSettings, { outcome: 'asked', values, version });
   const problems = state.outcome === 'refused' ? state.problems : [];
   const now = state.outcome === 'stale' ? state.now : null;
-  const field = (name: string, label: string, unit: string, hint?: string) => {
+  const field = (name: string, label: string, unit: string | null, hint?: string) => {
     const says = problems.find(({ path }) => path === name)?.says ?? null;
     const other =
       now !== null && now[name] !== state.values[name]
@@ -28,7 +28,7 @@ export function SettingsForm({ values, version }: { values: SettingsValues; vers
         key={name}
         label={label}
         name={name}
-        unit={unit}
+        {...(unit !== null && { unit })}
         inputMode={name === 'currency' ? 'text' : 'decimal'}
         autoComplete="off"
         maxLength={24}
@@ -58,7 +58,7 @@ export function SettingsForm({ values, version }: { values: SettingsValues; vers
         {field('shimLimitMm', 'Shims, where the set states no limit', 'mm')}
         {field('hoursPerYear', 'Hours run in a year', 'h', 'Empty: yearly energy is not worked out.')}
         {field('pricePerKwh', 'Price of a kWh', '/kWh')}
-        {field('currency', 'Currency', '', 'Three letters, such as EUR.')}
+        {field('currency', 'Currency', null, 'Three letters, such as EUR.')}
       </div>
       <ActionBar>
         <ActionButton>Save</ActionButton>

@@ -23,6 +23,7 @@ const PAGES = [
   '/motors/none',
   '/swaps/none',
   '/person',
+  '/site',
   '/nowhere',
 ];
 
@@ -119,7 +120,16 @@ test('a page prints with its title block at the foot and nothing to press', asyn
 
 test('without a session every page leads to the sign-in and back', async ({ browser }) => {
   const page = await browser.newPage({ storageState: { cookies: [], origins: [] } });
-  for (const path of ['/', '/sets/OR-115', '/stores', '/frames/184TC', '/motors/M-0145', '/swaps/none', '/person']) {
+  for (const path of [
+    '/',
+    '/sets/OR-115',
+    '/stores',
+    '/frames/184TC',
+    '/motors/M-0145',
+    '/swaps/none',
+    '/person',
+    '/site',
+  ]) {
     await page.goto(path);
     await expect(page, path).toHaveURL(/\/sign-in/);
   }

@@ -20,4 +20,11 @@ setup.describe('without script', () => {
     await expect(page).toHaveURL((url) => url.pathname === '/' && url.hostname === 'localhost');
     await page.context().storageState({ path: stateOf('planner') });
   });
+
+  setup('the administrator signs in', async ({ page }) => {
+    await page.goto('/sign-in');
+    await signIn(page, 'administrator');
+    await expect(page).toHaveURL((url) => url.pathname === '/');
+    await page.context().storageState({ path: stateOf('administrator') });
+  });
 });

@@ -1,7 +1,7 @@
 import { expect, type Page } from '@playwright/test';
 import { demoPassword } from './demo-password';
 
-export type Who = 'technician' | 'planner';
+export type Who = 'technician' | 'planner' | 'administrator';
 
 /** Where people.setup.ts keeps a signed-in person's session. */
 export const stateOf = (who: Who): string => `test-results/${who}.json`;

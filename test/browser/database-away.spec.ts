@@ -1,0 +1,32 @@
+import fs from 'node:fs';
+import { expect, test } from '@playwright/test';
+
+/** Ends the tests' own database outright; the program starts it again. */
+const killDatabase = () =>
+  process.kill(Number(fs.readFileSync('.data/browser-test/pg/postmaster.pid', 'utf8').split('\n')[0]), 'SIGKILL');
+
+test('with its database gone a page says so, keeps what was typed, and works again when it is back', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  await page.goto('/sets/OR-115');
+  await page.getByLabel('What is wrong?').fill('hums and trips');
+  killDatabase();
+  await page.getByRole('button', { name: 'Report the fault' }).click();
+  await expect(page.getByText('The register’s database does not answer')).toBeVisible();
+  await expect(page.getByLabel('What is wrong?')).toHaveValue('hums and trips');
+  await expect(async () => {
+    await page.getByRole('button', { name: 'Report the fault' }).click();
+    await expect(page.getByText('hums and trips', { exact: true }).first()).toBeVisible({ timeout: 2_000 });
+    await expect(page.getByText('Faults open')).toBeVisible({ timeout: 2_000 });
+  }).toPass({ timeout: 60_000 });
+
+  killDatabase();
+  const answer = await page.goto('/sets/OR-115');
+  expect(answer?.status()).toBe(503);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('The register’s database does not answer');
+  await expect(async () => {
+    expect((await page.goto('/sets/OR-115'))?.status()).toBe(200);
+  }).toPass({ timeout: 60_000 });
+  await expect(page.getByText('hums and trips').first()).toBeVisible();
+});

@@ -1,0 +1,93 @@
+import { expect, test } from '@playwright/test';
+import { shelfCandidates } from './candidates';
+import { stateOf } from './person';
+
+test('a fault of blanks is refused and a told one stands on the page', async ({ page }, info) => {
+  const words = `Trips after a minute, ${info.project.name}`;
+  await page.goto('/sets/OR-113');
+  await page.getByLabel('What is wrong?').fill('   ');
+  await page.getByRole('button', { name: 'Report the fault' }).click();
+  await expect(page.getByText('Say in a few words what is wrong')).toBeVisible();
+  await page.getByLabel('What is wrong?').fill(words);
+  await page.getByRole('button', { name: 'Report the fault' }).click();
+  await expect(page.getByText(words).first()).toBeVisible();
+});
+
+test('signed out over a filled form, nothing typed is lost', async ({ browser }) => {
+  const context = await browser.newContext({ storageState: stateOf('technician') });
+  const page = await context.newPage();
+  const [best] = await shelfCandidates(page, 'OR-115');
+  await page.goto(`/sets/OR-115/swap/${best}`);
+  await page.getByText('Bearing', { exact: true }).click();
+  await page.getByText('To repair', { exact: true }).click();
+  await page.getByLabel('Note').fill('typed with gloves');
+  const cookies = await context.cookies();
+  await context.clearCookies();
+  await page.getByRole('button', { name: 'Record the swap' }).click();
+  await expect(page.getByRole('alert').filter({ hasText: 'no longer signed in' })).toBeVisible();
+  await expect(page.getByLabel('Note')).toHaveValue('typed with gloves');
+  await expect(page.getByLabel('To repair')).toBeChecked();
+  await context.addCookies(cookies);
+  await context.close();
+});
+
+test('an administrator sets the hours of work, everybody else sees them', async ({ browser, page }, info) => {
+  test.skip(info.project.name === 'phone', 'one save at a time: a second one would rightly be refused');
+  const office = await browser.newPage({ storageState: stateOf('administrator') });
+  await office.goto('/site');
+  await office.getByLabel('Rebore').fill('a day');
+  await office.getByRole('button', { name: 'Save' }).click();
+  await expect(office.locator('.problem-list')).toContainText('Rebore: “a day” is not a figure');
+  await expect(office.getByLabel('Rebore')).toHaveValue('a day');
+
+  const other = await browser.newPage({ storageState: stateOf('administrator') });
+  await other.goto('/site');
+  await other.getByLabel('Rebore').fill('3,25');
+  await other.getByRole('button', { name: 'Save' }).click();
+  await expect(other.getByText('Saved.')).toBeVisible();
+
+  await office.getByLabel('Rebore').fill('4');
+  await office.getByRole('button', { name: 'Save' }).click();
+  await expect(office.getByText('Somebody else has saved in between')).toBeVisible();
+  await expect(office.getByText('Somebody else has saved 3.25 here.')).toBeVisible();
+  await expect(office.getByLabel('Rebore')).toHaveValue('4');
+  await office.getByRole('button', { name: 'Save' }).click();
+  await expect(office.getByText('Saved.')).toBeVisible();
+
+  await page.goto('/site');
+  await expect(page.getByRole('button', { name: 'Save' })).toHaveCount(0);
+  await expect(page.locator('.kv div').filter({ hasText: 'Rebore' })).toContainText('4 h');
+  await Promise.all([office.close(), other.close()]);
+});
+
+test('a motor is taken from another set only when it is said that that set may stop', async ({ page }, info) => {
+  const tag = info.project.name === 'phone' ? 'EF-110' : 'EF-101';
+  await page.goto(`/sets/${tag}/candidates?from=set`);
+  const first = page.locator('.cand').first();
+  const number = (await first.getByRole('heading').textContent()) ?? '';
+  const [, stops = ''] = /^Stops ([A-Z]+-\d+)/.exec((await first.getByText(/^Stops /).textContent()) ?? '') ?? [];
+  await page.goto(`/sets/${tag}/swap/${number}`);
+  await page.getByText('Winding', { exact: true }).click();
+  await page.getByText('To scrap', { exact: true }).click();
+  await page.getByRole('button', { name: 'Record the swap' }).click();
+  await expect(page.getByRole('alert').filter({ hasText: 'not right yet' })).toContainText('may stop');
+  await page.getByLabel(new RegExp(`^${stops}.*stops, and may$`)).check();
+  const reading = page.getByLabel('Who decided that it goes in, and why?');
+  if (await reading.isVisible()) await reading.fill('Nothing nearer');
+  await page.getByRole('button', { name: 'Record the swap' }).click();
+  await expect(page.getByText('Swap, as recorded')).toBeVisible();
+  await page.goto(`/sets/${stops}`);
+  await expect(page.getByText(`No motor`).first()).toBeVisible();
+});
+
+test('a set that stands empty is filled', async ({ page }, info) => {
+  test.skip(info.project.name === 'phone', 'the demonstration has one empty set');
+  await page.goto('/sets/OR-201/swap/M-0227');
+  await page.getByText('Not known yet', { exact: true }).click();
+  await expect(page.getByText('Where does')).toHaveCount(0);
+  await page.getByLabel('Who decided that it goes in, and why?').fill('Slower is enough tonight');
+  await page.getByRole('button', { name: 'Record the swap' }).click();
+  await expect(page.getByText('Swap, as recorded')).toBeVisible();
+  await page.goto('/motors/M-0227');
+  await expect(page.getByText('OR-201').first()).toBeVisible();
+});
