@@ -1,4 +1,5 @@
 import type { Motor } from '@/lib/plant/motor';
+import type { Rating } from '@/lib/plant/rating';
 import type { PumpSet } from '@/lib/plant/set';
 import { currentOfCodeLetter, currentOfDesign, type LockedRotorCurrent } from '@/lib/standards/locked-rotor-current';
 import { figure } from '@/lib/units/figure';
@@ -6,16 +7,18 @@ import type { Context } from '../context';
 import { failedRowOf } from '../context/driven-load';
 import type { RatingRow } from '../context/rating-row';
 import { type Compared, type Finding, toJudge, toRead } from '../finding';
+import { startOf } from './start-of';
 
 /** Does the inrush stay under the instantaneous trip? Null: it does, or a soft starter or drive holds it down. */
 export function inrush(
   set: PumpSet,
   candidate: Motor,
-  { row }: Context,
+  context: Context,
   tripA: number,
   compared: Compared,
 ): Finding | null {
-  const { start } = set.supply;
+  const { row } = context;
+  const start = startOf(set, candidate, context);
   if (start === 'drive' || start === 'soft') return null;
   const about: Compared = { ...compared, need: tripA, have: null, unit: 'A' };
   const current = lockedRotorCurrent(candidate, row);
@@ -23,8 +26,10 @@ export function inrush(
     return toRead(
       about,
       `Inrush unknown; the trip acts at ${figure(tripA)} A.`,
-      'Read code letter, design letter and amps on the plate',
-      2,
+      row.volts === null
+        ? 'Measure the voltage between the lines, and read code letter, design letter and amps on the plate'
+        : 'Read code letter, design letter and amps on the plate',
+      row.volts === null ? 10 : 2,
     );
   const amps = current.amps * SHARE_OF_DIRECT[start ?? 'direct'];
   if (amps <= tripA) return null;
@@ -36,8 +41,8 @@ export function inrush(
       ? " The failed motor's could reach as much: had the trip ever acted on a start?"
       : '';
   return toJudge(
-    { ...about, have: Math.round(amps), cite: current.cite },
-    `Inrush can reach ${figure(amps, 0)} A; the trip acts at ${figure(tripA, 0)} A.${before}`,
+    { ...about, have: amps, cite: current.cite },
+    `Inrush can reach ${figure(amps)} A; the trip acts at ${figure(tripA)} A.${before}`,
   );
 }
 
@@ -48,17 +53,28 @@ const SHARE_OF_DIRECT = { direct: 1, 'star-delta': 1 / 3, 'part-winding': 0.65 }
 const IEC_UP_TO = 9;
 const IEC_CITE = 'locked-rotor up to 9 × plate amps: common practice, no source';
 
-/** The most this motor may take: by its code letter, its design, or what is usual for IEC motors; null unknown. */
-export function lockedRotorCurrent(
+/**
+ * The most this motor may take at the volts here: by its code letter, its design, or what is usual for IEC motors; null
+ * unknown. A rotor at rest is a coil: its current follows volts over hertz, from what the plate promises at its own.
+ */
+export function lockedRotorCurrent(motor: Motor, row: RatingRow): LockedRotorCurrent | null {
+  const { plate, volts, hertz, fluxRatio } = row;
+  if (plate === null || plate.hertz === null || volts === null || hertz === null || fluxRatio === null) return null;
+  const ratedVolts = (volts * plate.hertz) / (hertz * fluxRatio); // of a printed range, the volts φ is reckoned from
+  const rated = atPlateVolts(motor, row, plate, ratedVolts);
+  return rated === null ? null : { ...rated, amps: rated.amps * fluxRatio };
+}
+
+function atPlateVolts(
   { codeLetter, design, phases, kind: build }: Motor,
-  { kind, plate, volts, amps }: RatingRow,
+  { kind, amps }: RatingRow,
+  { kw, hertz }: Rating,
+  ratedVolts: number,
 ): LockedRotorCurrent | null {
-  if (plate === null) return null;
   const isSinglePhase = phases === 1 || (phases === null && build === 'single-phase');
-  const ratedVolts = plate.volts ?? plate.voltsMax ?? plate.voltsMin;
   // A code letter holds only at the plate's own frequency.
-  if (codeLetter !== null && kind === 'plated' && plate.kw !== null && volts !== null)
-    return currentOfCodeLetter(codeLetter, plate.kw, volts, isSinglePhase ? 1 : 3);
+  if (codeLetter !== null && kind === 'plated' && kw !== null)
+    return currentOfCodeLetter(codeLetter, kw, ratedVolts, isSinglePhase ? 1 : 3);
   // Design letters with a current ceiling are those of three-phase motors.
   if (design === null || isSinglePhase) return null;
   if (
@@ -72,7 +88,6 @@ export function lockedRotorCurrent(
     design === 'HEY'
   )
     return amps === null ? null : { amps: amps * IEC_UP_TO, cite: IEC_CITE };
-  if (kind !== 'plated' || plate.kw === null || ratedVolts === null || plate.hertz === null || plate.hertz < 59)
-    return null;
-  return currentOfDesign(design, plate.kw, ratedVolts);
+  if (kind !== 'plated' || kw === null || hertz === null || hertz < 59) return null;
+  return currentOfDesign(design, kw, ratedVolts);
 }

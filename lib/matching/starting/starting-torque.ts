@@ -3,8 +3,7 @@ import type { PumpSet } from '@/lib/plant/set';
 import { minimumTorque, type TorqueKind } from '@/lib/standards/minimum-torque';
 import type { RatingRow } from '../context/rating-row';
 import { lockedRotorCurrent } from './inrush';
-
-export type Start = NonNullable<PumpSet['supply']['start']>;
+import type { Start } from './start-of';
 
 /** What a motor can pull with at standstill, started as the set starts it. N·m at its shaft. */
 export interface StartingTorque {

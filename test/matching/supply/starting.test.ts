@@ -60,7 +60,7 @@ test.each([
 
 // Common practice, no source.
 test.each([
-  ['direct, the failed motor itself', { start: 'direct' }, {}, 'ok'],
+  ['direct, the failed motor itself', { start: 'direct' }, {}, 'work'],
   ['direct, another power', { start: 'direct' }, { ratings: [{ ...row(460), hertz: 60 }] }, 'work'],
   ['direct, amps unknown', { start: 'direct' }, { ratings: [{ volts: 460, hertz: 60, hp: 5, rpm: 1750 }] }, 'work'],
   ['soft', { start: 'soft' }, {}, 'block'],
@@ -68,7 +68,7 @@ test.each([
 ] as const)('a capacitor at the motor: %s', (_, supply, differs, grade) => {
   const found = asked(starting, set({ supply: { ...supply, capacitorKvar: 2 } }), motor(differs as object));
   expect(found?.grade).toBe(grade);
-  expect(found?.work?.id ?? null).toBe(grade === 'ok' ? null : 'power-factor-capacitor');
+  expect(found?.work?.id ?? null).toBe('power-factor-capacitor');
 });
 
 // Code letter G, 20 hp, 460 V: 125.8 kVA, 158 A (worked example on NEC 430.7(B)); 12.35 B at 20 hp: 290 A at 230 V.

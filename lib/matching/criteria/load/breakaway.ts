@@ -6,8 +6,8 @@ import { drivenLoadOf, failedRowOf } from '../../context/driven-load';
 import { block, type Compared, type Finding, ok, toJudge, toRead } from '../../finding';
 import { joined } from '../../joined';
 import { higherTorque } from '../../starting/higher-torque';
-import { starDelta } from '../../starting/star-delta';
-import { type Start, type StartingTorque, startingTorque, torqueShare } from '../../starting/starting-torque';
+import { type Start, startOf } from '../../starting/start-of';
+import { type StartingTorque, startingTorque, torqueShare } from '../../starting/starting-torque';
 
 /** Margin at rest over the breakaway torque: 20 to 30 %, common practice, no source. */
 const MARGIN = 1.2;
@@ -41,14 +41,6 @@ export function breakaway(set: PumpSet, candidate: Motor, context: Context): Fin
   const graded = ofTorque(has, loadNm * share, compared);
   const mayHang = start === 'star-delta' && set.load.kind === 'constant-torque' && graded.grade !== 'block';
   return mayHang ? joined(pullUp(candidate, context, loadNm, compared), graded) : graded;
-}
-
-/** A winding that cannot start in star where a direct start is allowed is started direct. */
-function startOf(set: PumpSet, candidate: Motor, context: Context): Start | null {
-  const { start, directAllowed } = set.supply;
-  if (start !== 'star-delta' || directAllowed !== true) return start;
-  const asked: Compared = { criterion: 'starting', have: candidate.winding, need: start, cite: '' };
-  return starDelta(set, candidate, context, asked)?.grade === 'work' ? 'direct' : start;
 }
 
 function unstated(set: PumpSet, candidate: Motor, start: Start | null): Finding | null {

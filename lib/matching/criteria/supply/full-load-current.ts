@@ -5,25 +5,28 @@ import { figure } from '@/lib/units/figure';
 import type { Context } from '../../context';
 import { block, type Compared, type Finding, needsWork, ok, toJudge, toRead } from '../../finding';
 import { joined } from '../../joined';
+import { type Start, startOf } from '../../starting/start-of';
 
 /**
  * Do overload, contactor, cable and drive carry the plate's full-load amps? In A in the line. Not asked when the set
  * states none of them.
  */
 export function fullLoadCurrent(set: PumpSet, candidate: Motor, context: Context): Finding | null {
-  const { overloadMinA, overloadMaxA, contactorA, cableA, start, drive } = set.supply;
-  const ratedA = start === 'drive' ? (drive?.ratedA ?? null) : null;
+  const { overloadMinA, overloadMaxA, contactorA, cableA, drive } = set.supply;
+  const ratedA = set.supply.start === 'drive' ? (drive?.ratedA ?? null) : null;
   const need = ratedA ?? overloadMaxA ?? overloadMinA ?? contactorA ?? cableA;
   if (need === null) return null;
 
+  const { point } = context;
   const have = context.row.amps;
   const compared: Compared = { criterion: 'full-load-current', have, need, unit: 'A', cite: CITE };
   if (have === null) return unknown(candidate, context, compared);
   let found: Finding | null = null;
-  if (overloadMinA !== null || overloadMaxA !== null) found = ofOverload(set, have, context, compared);
-  if (contactorA !== null) found = joined(found, ofContactor(set, have, contactorA, compared));
+  const start = startOf(set, candidate, context);
+  if (overloadMinA !== null || overloadMaxA !== null) found = ofOverload(set, have, start, context, compared);
+  if (contactorA !== null) found = joined(found, ofContactor(start, have, contactorA, compared));
   if (cableA !== null) found = joined(found, ofCable(have, cableA, compared));
-  if (ratedA !== null) found = joined(found, ofDrive(have, context.point.amps, ratedA, compared));
+  if (ratedA !== null) found = joined(found, ofDrive(have, (point.restored ?? point).amps, ratedA, compared));
   return found ?? ok(compared, `${figure(have)} A is within what the set states.`);
 }
 
@@ -54,33 +57,40 @@ function dialAt(amps: number, { supply }: PumpSet): Dial {
   return min === null || max === null ? 'unknown' : 'inside';
 }
 
-function ofOverload(set: PumpSet, lineA: number, { settings }: Context, compared: Compared): Finding {
-  const { overloadIn, start } = set.supply;
-  const isStarDelta = start === 'star-delta';
+/** The end of the dial that the setting is held against: its low end only where the setting is below it. */
+const dialEnd = (amps: number, { supply: { overloadMinA: min, overloadMaxA: max } }: PumpSet): number | null =>
+  min !== null && (max === null || amps < min) ? min : max;
+
+function ofOverload(
+  set: PumpSet,
+  lineA: number,
+  start: Start | null,
+  { settings }: Context,
+  compared: Compared,
+): Finding {
+  const { overloadIn } = set.supply;
   const phaseA = lineA * PHASE_SHARE;
-  const inLine = dialAt(lineA, set);
-  if (!isStarDelta || overloadIn === 'line') return ofDial(inLine, lineA, '', settings.hours.overload, compared);
-  const inPhase = dialAt(phaseA, set);
-  if (overloadIn === 'phase') return ofDial(inPhase, phaseA, PHASE, settings.hours.overload, compared);
+  const hours = settings.hours.overload;
+  if (start !== 'star-delta' || overloadIn === 'line') return ofDial(set, lineA, '', hours, compared);
+  if (overloadIn === 'phase') return ofDial(set, phaseA, PHASE, hours, compared);
   const either = `${figure(lineA)} A if it is in the line, to ${figure(phaseA)} A if it is in the delta`;
   const found = toRead(
-    compared,
+    { ...compared, need: dialEnd(lineA, set) },
     `Set the overload to ${either}: which is unknown.`,
     'Look in the starter whether the overload is in the line or in the delta',
     10,
   );
   // Wherever it stands its dial does not reach: the reading then only tells which one to fit.
-  return inLine === 'outside' && inPhase === 'outside'
-    ? {
-        ...found,
-        work: { id: 'overload', what: `Fit an overload and set it to ${either}`, hours: settings.hours.overload },
-      }
+  return dialAt(lineA, set) === 'outside' && dialAt(phaseA, set) === 'outside'
+    ? { ...found, work: { id: 'overload', what: `Fit an overload and set it to ${either}`, hours } }
     : found;
 }
 
 const PHASE = ' in the delta (0.58 of the plate amps)';
 
-function ofDial(dial: Dial, amps: number, where: string, hours: number, compared: Compared): Finding {
+function ofDial(set: PumpSet, amps: number, where: string, hours: number, line: Compared): Finding {
+  const dial = dialAt(amps, set);
+  const compared = { ...line, have: amps, need: dialEnd(amps, set) };
   const setting = `${figure(amps)} A${where}`;
   if (dial === 'inside') return ok(compared, `Set the overload to ${setting}: inside its dial.`);
   if (dial === 'unknown')
@@ -97,11 +107,11 @@ function ofDial(dial: Dial, amps: number, where: string, hours: number, compared
   });
 }
 
-function ofContactor(set: PumpSet, have: number, contactorA: number, compared: Compared): Finding | null {
+function ofContactor(start: Start | null, have: number, contactorA: number, compared: Compared): Finding | null {
   if (have <= contactorA) return null;
   const about = { ...compared, need: contactorA, cite: COMMON };
   // In a star-delta starter the line and delta contactors stand in the legs and carry 0.58 of the line amps.
-  if (set.supply.start === 'star-delta' && have * PHASE_SHARE <= contactorA)
+  if (start === 'star-delta' && have * PHASE_SHARE <= contactorA)
     return toJudge(
       about,
       `${figure(have)} A is above the contactor's ${figure(contactorA)} A unless it stands in the delta.`,
@@ -113,7 +123,7 @@ function ofCable(have: number, cableA: number, compared: Compared): Finding | nu
   const asked = have * CABLE_MARGIN;
   if (asked <= cableA) return null;
   return toJudge(
-    { ...compared, need: cableA, cite: CABLE_CITE },
+    { ...compared, have: asked, need: cableA, cite: CABLE_CITE },
     `The cable should carry 1.25 × ${figure(have)} A = ${figure(asked)} A; it carries ${figure(cableA)} A.`,
   );
 }
@@ -121,7 +131,10 @@ function ofCable(have: number, cableA: number, compared: Compared): Finding | nu
 function ofDrive(have: number, runningA: number | null, ratedA: number, compared: Compared): Finding {
   const about = { ...compared, need: ratedA, cite: COMMON };
   if (runningA !== null && runningA > ratedA)
-    return block(about, `It would run at ${figure(runningA)} A, above the drive's ${figure(ratedA)} A.`);
+    return block(
+      { ...about, have: runningA },
+      `It would run at ${figure(runningA)} A, above the drive's ${figure(ratedA)} A.`,
+    );
   if (have <= ratedA) return ok(about, `${figure(have)} A is within the drive's ${figure(ratedA)} A.`);
   const above = `The plate's ${figure(have)} A are above the drive's ${figure(ratedA)} A`;
   if (runningA === null) return toJudge(about, `${above}, and what it would run at is unknown.`);

@@ -1,7 +1,6 @@
 import type { Motor } from '@/lib/plant/motor';
 import type { PumpSet } from '@/lib/plant/set';
 import type { Context } from '../../context';
-import { isSamePlate } from '../../context/same-plate';
 import { block, type Compared, type Finding, needsWork, ok, toJudge, toRead } from '../../finding';
 import { joined } from '../../joined';
 import { inrush } from '../../starting/inrush';
@@ -24,7 +23,7 @@ export function starting(set: PumpSet, candidate: Motor, context: Context): Find
   if (start === 'star-delta') found = joined(found, starDelta(set, candidate, context, compared));
   if (start === 'part-winding') found = joined(found, partWinding(candidate, compared));
   if (capacitorKvar !== null && capacitorKvar > 0)
-    found = joined(found, capacitors(set, candidate, context, capacitorKvar, compared));
+    found = joined(found, capacitors(set, context, capacitorKvar, compared));
   if (instantaneousTripA !== null) found = joined(found, inrush(set, candidate, context, instantaneousTripA, compared));
   return found ?? ok(compared, start === null ? 'Nothing stated stands against its start.' : SAYS[start]);
 }
@@ -51,14 +50,7 @@ function partWinding(candidate: Motor, compared: Compared): Finding | null {
     : toJudge(about, `A ${candidate.winding} winding is not declared for part-winding start.`);
 }
 
-function capacitors(
-  set: PumpSet,
-  candidate: Motor,
-  { row, settings }: Context,
-  kvar: number,
-  compared: Compared,
-): Finding | null {
-  const { start } = set.supply;
+function capacitors({ supply: { start } }: PumpSet, { settings }: Context, kvar: number, compared: Compared): Finding {
   const hours = settings.hours['power-factor-capacitor'];
   if (start === 'drive' || start === 'soft') {
     const work = {
@@ -74,14 +66,9 @@ function capacitors(
       work,
     };
   }
-  if (isSamePlate(set, candidate, row)) return null;
-  return needsWork(
-    compared,
-    'The capacitor at the motor was sized for the failed one: too large a one over-excites the motor.',
-    {
-      id: 'power-factor-capacitor',
-      what: `Resize the ${kvar} kvar capacitor at the motor, or remove it`,
-      hours,
-    },
-  );
+  return needsWork(compared, 'A capacitor at the motor is sized for one motor: too large a one over-excites it.', {
+    id: 'power-factor-capacitor',
+    what: `Resize the ${kvar} kvar capacitor at the motor, or remove it`,
+    hours,
+  });
 }
