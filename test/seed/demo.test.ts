@@ -56,7 +56,9 @@ test('every set’s own motor is a straight swap for its own place, but for what
     if (motor === null || !known?.set.failed) continue;
     const { set } = known;
     const result = assess({ asOf: TODAY, set, candidates: [known.set.failed] }, defaultSettings).results[0];
-    const meant = (MEANT[input.tag] ?? MEANT[area])?.verdict ?? 'straight-swap';
+    // A drive is always told the plate again, its own motor's too.
+    const usual = set.supply.start === 'drive' ? 'swap-with-work' : 'straight-swap';
+    const meant = (MEANT[input.tag] ?? MEANT[area])?.verdict ?? usual;
     if (result?.verdict !== meant)
       others.push(`${input.tag}: ${result?.verdict}, meant ${meant}: ${spoilers(result?.findings)}`);
   }

@@ -89,9 +89,9 @@ test.each([
   expect(asked(driveSuitability, onDrive({ maxHertz: 75 }), candidate)?.grade).toBe(grade);
 });
 
-test('the failed motor’s own plate needs no new settings', () => {
+test('the plate is entered in the drive whatever it shows, the failed motor’s own too', () => {
   const was = { ...onDrive(), failed: declared };
-  expect(asked(driveSuitability, was, declared)).toMatchObject({ grade: 'ok', work: null });
+  expect(asked(driveSuitability, was, declared)).toMatchObject({ grade: 'work', work: { id: 'drive-settings' } });
   const other = motor({ driveDuty: 'inverter', ratings: [{ volts: 460, hertz: 60, hp: 5, rpm: 1755, amps: 6.4 }] });
   expect(asked(driveSuitability, was, other)).toMatchObject({ grade: 'work', work: { id: 'drive-settings' } });
 });
@@ -99,7 +99,7 @@ test('the failed motor’s own plate needs no new settings', () => {
 test('an undeclared motor stays a check though the failed one was undeclared too, and asks whether its winding broke', () => {
   const was = { ...onDrive(), failed: plain };
   const found = asked(driveSuitability, was, plain);
-  expect(found).toMatchObject({ grade: 'check', by: 'person', work: null });
+  expect(found).toMatchObject({ grade: 'check', by: 'person', work: { id: 'drive-settings' } });
   expect(found?.says).toContain('whether its winding broke');
 });
 

@@ -55,11 +55,12 @@ test('a higher frequency may not drive it past its highest speed', () => {
   expect(asked(frequency, set({ supply: { volts: 480, hertz: 60 } }), candidate)?.grade).toBe('block');
 });
 
-test('on a drive the base can be set to the plate; a winding for far lower volts is blocked', () => {
+test('on a drive φ is that of its output: 480 V at 50 Hz saturates 460/60 and suits 575/60', () => {
   const supply = { volts: 480, hertz: 60, start: 'drive', drive: { outputVolts: 480, baseHertz: 50 } } as const;
-  expect(asked(frequency, set({ supply }), motor(at(460, 60)))).toMatchObject({ grade: 'check', by: 'person' });
-  expect(asked(frequency, set({ supply }), motor(at(230, 60)))?.grade).toBe('block');
+  expect(asked(frequency, set({ supply }), motor(at(460, 60)))?.grade).toBe('block'); // φ 1.252
+  expect(asked(frequency, set({ supply }), motor(at(230, 60)))?.grade).toBe('block'); // φ 2.504
   expect(asked(frequency, set({ supply }), motor(at(400, 50)))?.grade).toBe('ok');
+  expect(asked(frequency, set({ supply }), motor(at(575, 60)))).toMatchObject({ grade: 'check', by: 'person' }); // φ 1.0017
 });
 
 test('a drive with too few volts for the plate at base frequency is a block: φ 0.79', () => {

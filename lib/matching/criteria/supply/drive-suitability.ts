@@ -25,12 +25,11 @@ export function driveSuitability(set: PumpSet, candidate: Motor, context: Contex
     insulationOnDrive(set, candidate, context, isSame, compared),
     speedsOnDrive(set, drive, candidate, context, isSame, compared),
   );
-  return withSettings(found ?? ok(compared, 'Suits the drive.'), isSame, context, compared);
+  return withSettings(found ?? ok(compared, 'Suits the drive.'), context, compared);
 }
 
-/** The drive must be told the new plate, unless it is the plate it already knows. */
-function withSettings(found: Finding, isSame: boolean, { row, settings }: Context, compared: Compared): Finding {
-  if (isSame) return found;
+/** The drive must be told the new plate; one that shows the same figures has still to be identified. */
+function withSettings(found: Finding, { row, settings }: Context, compared: Compared): Finding {
   const { plate } = row;
   const figures =
     plate === null || plate.kw === null || plate.amps === null

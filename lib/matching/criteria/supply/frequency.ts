@@ -44,29 +44,12 @@ function rerated(candidate: Motor, row: RatingRow, isDriveFed: boolean, compared
     return volts === null
       ? toRead(compared, `${plate}; the voltage here is unknown.`, 'Measure the voltage between the lines', 10)
       : toRead(compared, `${plate}; its volts are unknown.`, 'Read the volts on the plate', 2);
-  if (isDriveFed) return onDrive(plate, row, fluxRatio, compared);
   const flux = `${plate}: V/f is ${figure(fluxRatio * 100, 0)} % of the plate's`;
   if (fluxRatio > GREATEST_FLUX + DUST) return block(compared, `${flux}, the iron saturates.`);
   if (fluxRatio < LEAST_FLUX - DUST) return block(compared, `${flux}, too little torque is left.`);
   const low = fluxRatio < USUAL_FLUX - DUST ? `, torque ${figure(fluxRatio ** 2 * 100, 0)} %` : '';
-  return toJudge(compared, `${flux}${low}. ${powerOf(row)}${VOID}`);
-}
-
-/** A drive can be set to the plate's own V/f: volts the winding is not made for are in the way, and too few volts. */
-function onDrive(plate: string, row: RatingRow, fluxRatio: number, compared: Compared): Finding {
-  const most = row.plate?.voltsMax ?? row.plate?.volts ?? row.plate?.voltsMin ?? null;
-  if (most === null || (row.volts !== null && row.volts > most * GREATEST_FLUX))
-    return block(compared, `${plate}, and its winding is for ${most} V: the drive gives ${row.volts} V.`);
-  if (fluxRatio < LEAST_FLUX - DUST)
-    return block(
-      compared,
-      `${plate}: at base frequency the drive's ${row.volts} V give ${figure(fluxRatio * 100, 0)} % of its V/f, too little torque.`,
-    );
-  const low = fluxRatio < USUAL_FLUX - DUST ? `; torque there is ${figure(fluxRatio ** 2 * 100, 0)} %` : '';
-  return toJudge(
-    compared,
-    `${plate}: the drive's base must be set to the plate's volts and hertz${low}. ${powerOf(row)}${VOID}`,
-  );
+  const base = isDriveFed ? " The drive must be set to the plate's V/f." : '';
+  return toJudge(compared, `${flux}${low}.${base} ${powerOf(row)}${VOID}`);
 }
 
 const powerOf = ({ kw }: RatingRow) =>
