@@ -222,3 +222,12 @@ test('re-rated: 400/50 on 440 V 60 Hz has φ² = 0.8403 of 1.7 × 26.434 = 37.76
   const found = judged(iec, { set: { supply: { volts: 440, hertz: 60 }, load: { breakawayPct: 100 } } });
   expect(found.of('breakaway')).toMatchObject({ grade: 'ok', have: near(37.76, 2), need: near(21.147) });
 });
+
+test('through a gear of unknown losses an equal motor starts like for like', () => {
+  // 5 hp at 1765 rpm has 0.9915 of the torque at 1750 rpm: equal powers, the same motor to the trade
+  const ratings = [{ volts: 460, hertz: 60, hp: 5, rpm: 1765, amps: 6.4 }];
+  const coupling = { type: 'gear', input: 'hub', ratio: 5 };
+  const found = judged(nema, { motor: { ratings }, set: { coupling, load: { atPumpRpm: 350, breakawayPct: 150 } } });
+  expect(found.of('breakaway')).toMatchObject({ grade: 'ok', have: near(37.319, 2) });
+  expect(found.verdict).toBe('straight-swap');
+});

@@ -143,3 +143,14 @@ describe('the rating of a drive', () => {
     isWellFormed(found);
   });
 });
+
+test('supply volts not told: which of two currents holds is a reading, not a block by the wrong one', () => {
+  const ratings = [
+    { volts: 230, hertz: 60, hp: 5, rpm: 1750, amps: 13.2 },
+    { volts: 460, hertz: 60, hp: 5, rpm: 1750, amps: 6.6 },
+  ];
+  const found = judged(nema, { both: { ratings }, set: { supply: { volts: null, contactorA: 10 } } });
+  expect(found.of('full-load-current')).toMatchObject({ grade: 'check', have: null, by: 'reading' });
+  expect(found.verdict).toBe('check-first');
+  isWellFormed(found);
+});

@@ -158,3 +158,15 @@ describe('kinds of motor', () => {
     isWellFormed(found);
   });
 });
+
+test('delta at 460 V 60 Hz with the √3 pair printed at 50 Hz', () => {
+  const ratings = [
+    row(400, 'delta', 8.1),
+    row(690, 'star', 4.7),
+    { volts: 460, hertz: 60, kw: 4.6, rpm: 1745, amps: 8.1, connection: 'delta' },
+  ];
+  const set = { supply: { start: 'star-delta', volts: 460, hertz: 60 }, load: { ...EASY, atPumpRpm: 1745 } };
+  expect(judged(iec, { both: { ratings, leads: null }, set }).of('starting')?.grade).toBe('ok');
+  // Without the pair nothing shows both ends.
+  expect(judged(iec, { motor: { ratings: ratings.slice(2), leads: null }, set }).of('starting')?.grade).toBe('check');
+});

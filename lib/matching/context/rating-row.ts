@@ -160,10 +160,17 @@ function speedsOf(fed: FedBy, candidate: Motor, row: PlateRow) {
     // Far below its own frequency a motor's slip is more than its speed: it has no full-load speed there.
     rpm: synchronousRpm === null || slip === null || synchronousRpm <= slip ? null : synchronousRpm - slip,
     fullLoadTorqueNm: row.fullLoadTorqueNm,
-    amps: row.plate.amps,
+    amps: fed.volts === null && !isOneCurrent(candidate) ? null : row.plate.amps,
     link: row.link,
     isPaired: row.isPaired,
   };
+}
+
+/** With the volts unknown every row might hold: then only amps that all of them print are known. */
+function isOneCurrent({ ratings }: Motor): boolean {
+  const [first] = ratings;
+  for (const { amps } of ratings) if (amps !== first?.amps) return false;
+  return true;
 }
 
 /** With the supply's or the plate's hertz unknown nothing may be worked out. */

@@ -2,6 +2,7 @@ import type { Motor } from '@/lib/plant/motor';
 import type { PumpSet } from '@/lib/plant/set';
 import { figure } from '@/lib/units/figure';
 import type { Context } from '../context';
+import { plateRows } from '../context/plate-rows';
 import { block, type Compared, type Finding, needsWork, toRead } from '../finding';
 
 /**
@@ -12,7 +13,7 @@ export function starDelta(set: PumpSet, candidate: Motor, context: Context, comp
   const about = { ...compared, cite: CITE };
   const closed = bothEndsIn(candidate);
   if (closed !== null) return noDelta(set, closed, context, about);
-  const { link, isPaired, volts, plate } = context.row;
+  const { link, volts } = context.row;
   if (link === 'star')
     return noDelta(
       set,
@@ -23,9 +24,10 @@ export function starDelta(set: PumpSet, candidate: Motor, context: Context, comp
   const fits = isAtLine(context);
   if (fits === false) return noDelta(set, 'The plate has no delta at line voltage', context, about);
   if (fits === null) return toRead(about, 'Whether it is in delta at line voltage is unknown.', DIAGRAM, 10);
-  const isDeclared = candidate.winding === 'star-delta-6' || candidate.winding === 'star-delta-12';
-  if (isDeclared || isPaired) return null;
-  if (link === 'delta' && candidate.leads === 6 && context.fit.system === 'IEC' && plate !== null) return null;
+  if (candidate.winding === 'star-delta-6' || candidate.winding === 'star-delta-12') return null;
+  const isSixLeadIec = candidate.leads === 6 && context.fit.system === 'IEC';
+  // A pair printed at another frequency shows both ends out as well.
+  if (link === 'delta' && (isSixLeadIec || hasPair(candidate))) return null;
   return toRead(
     about,
     'Not shown to be in delta at line voltage with both ends of each phase brought out.',
@@ -46,6 +48,11 @@ function bothEndsIn({ winding, leads }: Motor): string | null {
   if (winding === null && leads !== null && leads !== 6 && leads !== 12)
     return `${leads} leads do not bring out both ends of each phase`;
   return null;
+}
+
+function hasPair(candidate: Motor): boolean {
+  for (const { isPaired } of plateRows(candidate)) if (isPaired) return true;
+  return false;
 }
 
 /** The row serves line voltage, on any frequency by its flux; null where volts are unknown. */

@@ -110,7 +110,7 @@ function likeForLike(
   if (leastNm !== null && most !== null && most < leastNm * (1 - DUST))
     return block(compared, `${figure(most)} N·m at the start is less than the pump asks, before any losses.`);
   if (has.nm === null) return ofTorque(has, leastNm ?? 0, compared);
-  if (had !== null && has.nm >= had * (1 - DUST))
+  if (had !== null && has.nm >= had * SAME_TORQUE)
     return ok(compared, 'It starts with as much torque as the failed motor.');
   // At worst the pump took all that the failed motor was rated for.
   const worst = leastNm === null && row !== null ? row.fullLoadTorqueNm : null;
@@ -131,4 +131,6 @@ function likeForLike(
       );
 }
 
+/** Equal powers at full-load speeds a few per cent apart differ as much in torque: common practice, no source. */
+const SAME_TORQUE = 0.95;
 const LIKE = 'Like for like: common practice, no source';

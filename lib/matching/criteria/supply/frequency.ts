@@ -26,8 +26,23 @@ const USUAL_FLUX = 0.95;
 const DUST = 1e-9;
 
 function supplyUnknown(set: PumpSet, compared: Compared): Finding {
-  return fedBy(set).isDriveFed
-    ? toRead(compared, 'Base frequency of the drive unknown.', 'Read the base frequency set in the drive', 5)
+  const { isDriveFed, volts } = fedBy(set);
+  if (isDriveFed)
+    return volts === null
+      ? toRead(
+          compared,
+          'Base frequency and output volts of the drive unknown.',
+          'Read the base frequency and the motor voltage set in the drive',
+          5,
+        )
+      : toRead(compared, 'Base frequency of the drive unknown.', 'Read the base frequency set in the drive', 5);
+  return volts === null
+    ? toRead(
+        compared,
+        'Supply frequency and volts unknown.',
+        'Measure frequency and voltage between all three lines at the starter',
+        10,
+      )
     : toRead(compared, 'Supply frequency unknown.', 'Read a frequency meter, or ask what the grid is', 5);
 }
 

@@ -39,14 +39,21 @@ const CABLE_MARGIN = 1.25;
 const DRIVE_MARGIN = 0.9;
 
 function unknown(candidate: Motor, { row }: Context, compared: Compared): Finding {
-  const says =
-    row.kind === 'none' ? 'Which row of the plate holds here is unknown, and so its amps.' : 'Plate amps unknown.';
+  const isRowUnknown = candidate.ratings.length > 0 && (row.plate === null || row.plate.amps !== null);
+  const says = isRowUnknown ? 'Which row of the plate holds here is unknown, and so its amps.' : 'Plate amps unknown.';
   const volts = row.plate?.volts ?? null;
   const kw = row.plate?.kw ?? null;
-  const table = volts === null || kw === null ? null : tableCurrent(candidate.phases ?? 3, kw, volts);
+  const table = isRowUnknown || volts === null || kw === null ? null : tableCurrent(candidate.phases ?? 3, kw, volts);
   const about =
     table === null ? '' : ` A table for sizing circuits prints ${figure(table.amps)} A, never a plate: ${table.cite}.`;
-  return toRead(compared, `${says}${about}`, 'Read the amps at this voltage on the plate', 2);
+  return row.volts === null
+    ? toRead(
+        compared,
+        `${says}${about}`,
+        'Measure the voltage between the lines, and read the amps at it on the plate',
+        10,
+      )
+    : toRead(compared, `${says}${about}`, 'Read the amps at this voltage on the plate', 2);
 }
 
 type Dial = 'inside' | 'outside' | 'unknown';
