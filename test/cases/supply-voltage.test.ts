@@ -228,3 +228,22 @@ test('plate volts not told: a reading at the plate', () => {
   expect(found.verdict).toBe('check-first');
   isWellFormed(found);
 });
+
+describe('a range alone, 380 to 420 V: outside it the nearer end is compared', () => {
+  test.each([
+    [400, 'ok', '380–420', null],
+    [440, 'ok', 420, -20], // + 4.8 %
+    [360, 'check', 380, 20], // − 5.3 %
+    [470, 'block', 420, -50], // + 11.9 %
+  ])('%i V: %s', (volts, grade, have, difference) => {
+    const ratings = [
+      { voltsMin: 380, voltsMax: 420, hertz: 50, kw: 4, rpm: 1445, amps: 8.1, connection: 'delta' as string },
+    ];
+    expect(judged(iec, { both: { ratings }, set: { supply: { volts } } }).of('voltage')).toMatchObject({
+      grade,
+      have,
+      need: volts,
+      difference,
+    });
+  });
+});

@@ -111,7 +111,7 @@ function likeForLike(
     return block(compared, `${figure(most)} N·m at the start is less than the pump asks, before any losses.`);
   if (has.nm === null) return ofTorque(has, leastNm ?? 0, compared);
   if (had !== null && has.nm >= had * SAME_TORQUE)
-    return ok(compared, 'It starts with as much torque as the failed motor.');
+    return ok(compared, 'It starts with as much torque as the failed motor, within 5 %.');
   // At worst the pump took all that the failed motor was rated for.
   const worst = leastNm === null && row !== null ? row.fullLoadTorqueNm : null;
   if (worst !== null && has.nm >= worst * share * MARGIN * (1 - DUST))

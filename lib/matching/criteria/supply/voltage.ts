@@ -61,11 +61,13 @@ function fitOf(
 
   const near = volts < low ? low : volts > high ? high : volts;
   const off = (volts - near) / near;
-  if (Math.abs(off) <= USUAL + DUST) return ok(compared, inside(near, volts, off, isMeasured, from));
+  // Of a range alone the end that is nearest was compared.
+  const about = plate.volts === null ? { ...compared, have: near } : compared;
+  if (Math.abs(off) <= USUAL + DUST) return ok(about, inside(near, volts, off, isMeasured, from));
   const apart = `${from} is ${figure(Math.abs(off) * 100, 1)} % ${off < 0 ? 'below' : 'above'} the plate's ${figure(near, 1)} V`;
-  if (Math.abs(off) > GREATEST + DUST) return block(compared, capital(`${apart}: more than 10 %.`));
+  if (Math.abs(off) > GREATEST + DUST) return block(about, capital(`${apart}: more than 10 %.`));
   const says = `${apart}: torque ${off < 0 ? 'falls' : 'rises'} with the square to ${torquePct(volts, near)} %${off < 0 ? '' : ', and the iron runs hotter'}.`;
-  return isMeasured || isDriveFed ? toJudge(compared, capital(says)) : toRead(compared, capital(says), MEASURE, 10);
+  return isMeasured || isDriveFed ? toJudge(about, capital(says)) : toRead(about, capital(says), MEASURE, 10);
 }
 
 function inside(plateVolts: number, volts: number, off: number, isMeasured: boolean, from: string): string {
