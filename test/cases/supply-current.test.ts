@@ -154,3 +154,26 @@ test('supply volts not told: which of two currents holds is a reading, not a blo
   expect(found.verdict).toBe('check-first');
   isWellFormed(found);
 });
+
+describe('the contactor of a star-delta starter: 15 A in the line, 8.7 A in the delta', () => {
+  const ratings = [{ volts: 400, hertz: 50, kw: 7.5, rpm: 1450, amps: 15, connection: 'delta' }];
+  test.each([
+    ['phase', 9, 'ok'], // the overload hangs on the contactor: both in the delta
+    ['phase', 8.6, 'block'],
+    ['line', 15, 'ok'],
+    ['line', 9, 'check'], // where the contactor stands is not told
+    ['line', 8.6, 'block'],
+  ])('overload in the %s, contactor %d A: %s', (overloadIn, contactorA, grade) => {
+    const supply = {
+      start: 'star-delta',
+      overloadIn,
+      overloadMinA: 8,
+      overloadMaxA: 18,
+      contactorA,
+      cableA: 25,
+    };
+    const found = judged(iec, { both: { ratings, winding: 'star-delta-6' }, set: { supply, load: EASY } });
+    expect(found.of('full-load-current')?.grade).toBe(grade);
+    isWellFormed(found);
+  });
+});

@@ -170,3 +170,42 @@ test('delta at 460 V 60 Hz with the √3 pair printed at 50 Hz', () => {
   // Without the pair nothing shows both ends.
   expect(judged(iec, { motor: { ratings: ratings.slice(2), leads: null }, set }).of('starting')?.grade).toBe('check');
 });
+
+describe('inrush by other means', () => {
+  test('star-delta takes a third: 72.9 / 3 = 24.3 A', () => {
+    const at = (instantaneousTripA: number) =>
+      judged(iec, { set: { supply: { start: 'star-delta', instantaneousTripA }, load: EASY } }).of('starting');
+    expect(at(24)).toMatchObject({ grade: 'check', have: near(24.3, 4), need: 24, difference: near(0.3, 4) });
+    expect(at(25)?.grade).toBe('ok');
+  });
+
+  test('design B without a code letter: 92 A at 230 V is 46 A at 460 V (MG 1 12.35)', () => {
+    const at = (instantaneousTripA: number) =>
+      judged(nema, { motor: { codeLetter: null }, set: { supply: { instantaneousTripA } } }).of('starting');
+    expect(at(45)).toMatchObject({ grade: 'check', have: near(46, 4), need: 45 });
+    expect(at(46)?.grade).toBe('ok');
+  });
+
+  test('single phase: 7.99 × 5 × 1000 / 230 = 173.7 A', () => {
+    const both = {
+      kind: 'single-phase',
+      phases: 1,
+      design: null,
+      lockedRotorPct: 250,
+      ratings: [{ volts: 230, hertz: 60, hp: 5, rpm: 1750, amps: 8.5 }],
+    };
+    const found = judged(nema, { both, set: { supply: { phases: 1, volts: 230, instantaneousTripA: 170 } } });
+    expect(found.of('starting')).toMatchObject({ grade: 'check', have: near(173.7, 1), need: 170 });
+  });
+
+  test('a star motor that may start direct takes all of it', () => {
+    const ratings = [row(230, 'delta', 14), row(400, 'star', 8.1)];
+    const supply = { start: 'star-delta', directAllowed: true, instantaneousTripA: 70 };
+    expect(judged(iec, { both: { ratings }, set: { supply, load: EASY } }).of('starting')).toMatchObject({
+      grade: 'check',
+      have: near(72.9, 4),
+      need: 70,
+      work: { id: 'rewire-starter' },
+    });
+  });
+});

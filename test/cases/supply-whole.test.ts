@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { iec, isWellFormed, judged, near, nema, standing } from './whole-case';
+import { type Changes, iec, isWellFormed, judged, near, nema, standing } from './whole-case';
 
 // Cases where several questions of the supply answer at once, and the sum of them is the verdict and its hours.
 
@@ -121,3 +121,46 @@ test('a motor that tells next to nothing is a check where the set or physics ask
   expect(found.of('full-load-current')).toMatchObject({ have: null, need: 9, by: 'reading' });
   expect(found.operatingPoint.amps).toBeNull();
 });
+
+test('unbalance, height and heat multiply', () => {
+  // 50 °C at 2000 m leaves 0.86 (an application manual), 2 % of unbalance 0.95 (Figure 14-1): 0.817 × 3.7285 = 3.0462 kW
+  // against 3.0167 kW
+  const found = judged(nema, {
+    set: { supply: { unbalancePct: 2 }, surroundings: { ambientC: 50, altitudeM: 2000 } },
+  });
+  expect(found.of('temperature-altitude')).toMatchObject({ grade: 'note', have: 40, need: 50, unit: '°C' });
+  expect(found.of('power')).toMatchObject({ grade: 'ok', have: near(3.0462), need: near(3.0167) });
+  expect(found.verdict).toBe('straight-swap');
+  // 3.1 kW: slip 41.572; 3.1 × 1758.43/1750 = 3.1149, 1.0226 of it: no service factor at height
+  const more = judged(nema, {
+    set: { supply: { unbalancePct: 2 }, surroundings: { ambientC: 50, altitudeM: 2000 }, load: { shaftKw: 3.1 } },
+  });
+  expect(more.of('power')).toMatchObject({ grade: 'block', have: near(3.0462), need: near(3.1149) });
+});
+
+test('a drive keeps the unbalance of its input from the motor', () => {
+  const drive = { ratedA: 10, overloadPct: 150, outputVolts: 460, baseHertz: 60, minHertz: 60, maxHertz: 60 };
+  const supply = { start: 'drive', drive, unbalancePct: 4 };
+  expect(judged(nema, { both: { driveDuty: 'inverter' }, set: { supply } }).of('power')).toMatchObject({
+    grade: 'ok',
+    have: near(3.7285),
+  });
+});
+
+test('each reading tells where', () => {
+  const blind: Changes[] = [
+    { set: { supply: { volts: null } } },
+    { set: { supply: { hertz: null } } },
+    { set: { supply: { hertz: null, volts: null } } },
+    { set: { supply: { volts: null, hertz: 50 } } },
+    { set: { supply: { phases: null } } },
+    { set: { supply: { start: 'soft' } } },
+    { set: { supply: { start: 'star-delta', overloadIn: null } } },
+    { motor: { ratings: [], phases: null, design: null } },
+  ];
+  for (const changes of blind)
+    for (const { criterion, reading } of judged(nema, changes).findings)
+      if (reading !== null) expect(reading, criterion).toMatch(PLACE);
+});
+
+const PLACE = /plate|starter|isolator|terminal box|sheet|drive|pump|motor|sister|gear/;

@@ -27,7 +27,7 @@ export function inrush(
       about,
       `Inrush unknown; the trip acts at ${figure(tripA)} A.`,
       row.volts === null
-        ? 'Measure the voltage between the lines, and read code letter, design letter and amps on the plate'
+        ? 'Measure the voltage between the lines at the starter, and read code letter and amps on the plate'
         : 'Read code letter, design letter and amps on the plate',
       row.volts === null ? 10 : 2,
     );

@@ -128,7 +128,7 @@ const RATING = {
 };
 const VOLTS = {
   says: 'Voltage unknown, and so the torque at the start.',
-  what: 'Measure the voltage between the lines, and read the volts on the plate',
+  what: 'Measure the voltage between the lines at the starter, and read the volts on the plate',
   minutes: 10,
 };
 const LOCKED_ROTOR = {

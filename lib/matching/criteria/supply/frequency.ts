@@ -43,7 +43,7 @@ function supplyUnknown(set: PumpSet, compared: Compared): Finding {
         'Measure frequency and voltage between all three lines at the starter',
         10,
       )
-    : toRead(compared, 'Supply frequency unknown.', 'Read a frequency meter, or ask what the grid is', 5);
+    : toRead(compared, 'Supply frequency unknown.', 'Measure the frequency at the starter, or ask what the grid is', 5);
 }
 
 function rerated(candidate: Motor, row: RatingRow, isDriveFed: boolean, compared: Compared): Finding {
@@ -55,10 +55,13 @@ function rerated(candidate: Motor, row: RatingRow, isDriveFed: boolean, compared
       `At ${compared.need} Hz it would turn at ${figure(synchronousRpm, 0)} rpm, above its ${figure(maxRpm, 0)} rpm.`,
     );
   const plate = `Plated for ${compared.have} Hz only`;
-  if (fluxRatio === null)
-    return volts === null
-      ? toRead(compared, `${plate}; the voltage here is unknown.`, 'Measure the voltage between the lines', 10)
-      : toRead(compared, `${plate}; its volts are unknown.`, 'Read the volts on the plate', 2);
+  if (fluxRatio === null) {
+    if (volts !== null) return toRead(compared, `${plate}; its volts are unknown.`, 'Read the volts on the plate', 2);
+    const says = `${plate}; the voltage here is unknown.`;
+    return isDriveFed
+      ? toRead(compared, says, 'Read the motor voltage set in the drive', 5)
+      : toRead(compared, says, 'Measure the voltage between the lines at the starter', 10);
+  }
   const flux = `${plate}: V/f is ${figure(fluxRatio * 100, 0)} % of the plate's`;
   if (fluxRatio > GREATEST_FLUX + DUST) return block(compared, `${flux}, the iron saturates.`);
   if (fluxRatio < LEAST_FLUX - DUST) return block(compared, `${flux}, too little torque is left.`);

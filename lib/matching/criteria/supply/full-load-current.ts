@@ -24,7 +24,7 @@ export function fullLoadCurrent(set: PumpSet, candidate: Motor, context: Context
   let found: Finding | null = null;
   const start = startOf(set, candidate, context);
   if (overloadMinA !== null || overloadMaxA !== null) found = ofOverload(set, have, start, context, compared);
-  if (contactorA !== null) found = joined(found, ofContactor(start, have, contactorA, compared));
+  if (contactorA !== null) found = joined(found, ofContactor(set, start, have, contactorA, compared));
   if (cableA !== null) found = joined(found, ofCable(have, cableA, compared));
   if (ratedA !== null) found = joined(found, ofDrive(have, (point.restored ?? point).amps, ratedA, compared));
   return found ?? ok(compared, `${figure(have)} A is within what the set states.`);
@@ -50,7 +50,7 @@ function unknown(candidate: Motor, { row }: Context, compared: Compared): Findin
     ? toRead(
         compared,
         `${says}${about}`,
-        'Measure the voltage between the lines, and read the amps at it on the plate',
+        'Measure the voltage between the lines at the starter, and read the amps at it on the plate',
         10,
       )
     : toRead(compared, `${says}${about}`, 'Read the amps at this voltage on the plate', 2);
@@ -114,15 +114,23 @@ function ofDial(set: PumpSet, amps: number, where: string, hours: number, line: 
   });
 }
 
-function ofContactor(start: Start | null, have: number, contactorA: number, compared: Compared): Finding | null {
+function ofContactor(
+  { supply: { overloadIn } }: PumpSet,
+  start: Start | null,
+  have: number,
+  contactorA: number,
+  compared: Compared,
+): Finding | null {
   if (have <= contactorA) return null;
   const about = { ...compared, need: contactorA, cite: COMMON };
   // In a star-delta starter the line and delta contactors stand in the legs and carry 0.58 of the line amps.
   if (start === 'star-delta' && have * PHASE_SHARE <= contactorA)
-    return toJudge(
-      about,
-      `${figure(have)} A is above the contactor's ${figure(contactorA)} A unless it stands in the delta.`,
-    );
+    return overloadIn === 'phase' // then the contactor it hangs on stands there as well
+      ? null
+      : toJudge(
+          about,
+          `${figure(have)} A is above the contactor's ${figure(contactorA)} A unless it stands in the delta.`,
+        );
   return block(about, `${figure(have)} A is above the contactor's ${figure(contactorA)} A.`);
 }
 
