@@ -4,7 +4,7 @@ import { unknownDimensions } from './dimension-of';
 import { frameName } from './frame-name';
 import type { FrameSystem, FrameText, NemaFrameName } from './frame-text';
 import { iecDimensions } from './iec-dimensions';
-import { iecFlange } from './iec-face';
+import { iecFlange, unknownFlange } from './iec-face';
 import { type Mounting, mountingCode } from './mounting-code';
 import { nemaDimensions } from './nema-dimensions';
 
@@ -49,11 +49,11 @@ export function readFrame(frame: string, options: FrameOptions = {}): Reading<Fr
  * `readFrame` says why.
  */
 export function dimensionsOf(frame: string | null, options: FrameOptions = {}): FrameDimensions {
-  if (frame === null) return nothingKnown('', 'no frame is told');
+  if (frame === null) return heldOnly('', 'no frame is told', readMounting(options));
   const { read, held } = readBoth(frame, options);
   if (!read.ok) {
     const [problem] = read.problems;
-    return nothingKnown(frame.trim(), problem ? `frame "${frame.trim()}" ${problem.says}` : null);
+    return heldOnly(frame.trim(), problem ? `frame "${frame.trim()}" ${problem.says}` : null, held);
   }
   const text = read.value;
   const poles = options.poles ?? null;
@@ -83,6 +83,11 @@ function readBoth(frame: string, { mounting = null, system = null }: FrameOption
   return { read, held, problems };
 }
 
+function readMounting({ mounting = null }: FrameOptions): Mounting | null {
+  const code = mounting === null ? null : mountingCode(mounting);
+  return code?.ok ? code.value : null;
+}
+
 const orFirst = (first: Reading<FrameText>, second: Reading<FrameText>): Reading<FrameText> =>
   second.ok ? second : first;
 
@@ -106,6 +111,21 @@ function resolve({ name }: FrameText, mounting: Mounting | null, poles: number |
   if (name.system === 'NEMA') return nemaDimensions(name, mounting);
   if (name.system === 'IEC') return iecDimensions(name, mounting, poles);
   return { ...nothingKnown(name.frame, `${name.frame} is a flange alone`), face: iecFlange(name.frame), system: 'IEC' };
+}
+
+/** No frame is understood, but the code still tells how the motor is held. */
+function heldOnly(frame: string, why: string | null, mounting: Mounting | null): FrameDimensions {
+  const nothing = nothingKnown(frame, why);
+  if (mounting === null) return nothing;
+  const { feet, hasFace: face, shaft, positions } = mounting;
+  const kind = mounting.face === 'FF' || mounting.face === 'FT' ? mounting.face : null;
+  return {
+    ...nothing,
+    holding: { feet, face, shaft, positions },
+    // A NEMA motor may carry an IM code too: only where the code names free or tapped holes is the kind known.
+    face: kind === null ? null : unknownFlange(kind, 'the frame is not known: measure the face'),
+    shaft: mounting.isTaper ? 'taper' : 'plain',
+  };
 }
 
 function nothingKnown(frame: string, why: string | null): FrameDimensions {

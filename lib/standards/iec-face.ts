@@ -44,19 +44,27 @@ export function iecFace(name: IecFrameName, mounting: Mounting | null): Face | n
   if (kind === null) return null;
   const face = standard && iecFlange(standard[0]);
   if (!standard || !face)
-    return {
-      name: kind,
+    return unknownFlange(
       kind,
-      pitchCircleMm: null,
-      spigotMm: null,
-      outsideMm: null,
-      holes: null,
-      hole: null,
-      shoulderToFaceMm: null,
-      optional: true,
-      status: 'memory',
-      cite: `EN 50347 fixes no ${kind} flange for frame ${name.frame}: read its number on the plate or measure the bolt circle`,
-    };
+      `EN 50347 fixes no ${kind} flange for frame ${name.frame}: read its number on the plate or measure the bolt circle`,
+    );
   const texts = weaker(standard[1], byFlange.get(standard[0])?.M[1] ?? 0);
   return { ...face, status: statusOf(texts), cite: `${citeOf(ASSIGNMENT, standard[1])}; ${face.cite}` };
+}
+
+/** A flange of which only the kind is known. */
+export function unknownFlange(kind: 'FF' | 'FT', why: string): Face {
+  return {
+    name: kind,
+    kind,
+    pitchCircleMm: null,
+    spigotMm: null,
+    outsideMm: null,
+    holes: null,
+    hole: null,
+    shoulderToFaceMm: null,
+    optional: true,
+    status: 'memory',
+    cite: why,
+  };
 }
