@@ -24,6 +24,7 @@ export function footHoles(set: PumpSet, _: Motor, context: Context): Finding | n
     unit: 'mm',
     cite: `${citeOfBoth(along, seat.holesAlong, COMMON)}${seat.bolt.cite === null ? '' : `; ${seat.bolt.cite}`}`,
   };
+  if (fit.holding.feet === false) return block(compared, 'It has no feet to bolt down.');
   switch (base.holes) {
     case 'fits':
       return ok(compared, 'The foot holes take the bolts as they stand.');

@@ -10,11 +10,11 @@ import { isNotInPlace } from '../../mount/shaft-shift';
 
 /**
  * Does the shaft end where the hub is? From the drive-end foot holes to the shaft end in mm; a difference above zero is
- * nearer the pump. Not asked of a motor held by its face alone.
+ * nearer the pump. Not asked where the place holds a motor by its face alone, nor of a motor that has no feet.
  */
 export function shaftPosition(set: PumpSet, _: Motor, context: Context): Finding | null {
   const { base, seat, fit } = context;
-  if (base.shift === 'not-asked') return null;
+  if (base.shift === 'not-asked' || fit.holding.feet === false) return null;
 
   const have = holeToShaftEndMm(fit);
   const need = seat.holeToShaftEnd.value;
