@@ -46,6 +46,12 @@ test('a 184T for a 112M: too high for 1.5 mm of shims, low enough for 3', () => 
   expectMount(ask(2.3), { ...rest, 'shaft-height': ['work', 114.3, 112, 'shims'] });
   expectMount(ask(null), { ...rest, 'shaft-height': ['check', 114.3, 112, 'reading'] });
   expect(ask(null)).toMatchObject({ verdict: 'check-first', hours: 3.25 });
+  // A gap of 3 mm is known: the hub slides back, and the shaft end stands 9.7 mm out of it towards the pump's.
+  const gap = judged(iec, {
+    motor: { frame: '184T', mounting: null },
+    set: { base: { shimsPresentMm: 3 }, coupling: { gapMm: 3, gapMinMm: 2, gapMaxMm: 5 } },
+  });
+  expect(gap.of('shaft-position')).toMatchObject({ grade: 'check', by: 'reading', difference: 9.7 });
 });
 
 test('the shim limit: 6.0 mm in all is shims, 6.1 a ground block, and unknown shims count from what is added', () => {

@@ -5,7 +5,9 @@ import { holeToShaftEndMm, type Seat } from '../context/seat';
 /**
  * Where the shaft end comes to stand, and what takes up the difference. `overhangs`: the hub slides outward and keeps
  * 0.8 of its length on the shaft. `slides-back`: the hub slides back on a shaft that leaves room. `gap`: the coupling
- * gap takes it up. `too-far`, `too-near`: none of these. `no-hub`, `no-gap`: that length is not told and decides.
+ * gap takes it up. `too-far`, `too-near`: none of these. `meets`: the hub would slide back, but the shaft end then reaches as
+ * far as the gap is wide, and how far the pump's shaft stands in its own hub is not told. `no-hub`, `no-gap`: that length
+ * is not told and decides.
  */
 export type ShaftShift =
   | 'same'
@@ -14,6 +16,7 @@ export type ShaftShift =
   | 'gap'
   | 'too-far'
   | 'too-near'
+  | 'meets'
   | 'no-hub'
   | 'no-gap'
   | 'unknown'
@@ -21,7 +24,7 @@ export type ShaftShift =
 
 /** What only a transition base, a spacer, a moved base or a reading puts right. */
 export const isNotInPlace = (shift: ShaftShift): boolean =>
-  shift === 'too-far' || shift === 'too-near' || shift === 'no-hub' || shift === 'no-gap';
+  shift === 'too-far' || shift === 'too-near' || shift === 'meets' || shift === 'no-hub' || shift === 'no-gap';
 
 export function shaftShift(set: PumpSet, fit: FrameDimensions, seat: Seat): ShaftShift {
   const have = holeToShaftEndMm(fit);
@@ -64,7 +67,8 @@ function nearer({ coupling }: PumpSet, mm: number, { dimensions }: FrameDimensio
   const hasRoom = hub.lengthMm !== null && length !== null && length - mm >= hub.lengthMm - DUST;
   // The shaft end then stands in the gap: it must not reach the pump's.
   if (hasRoom && (gapMm === null || mm < gapMm)) return 'slides-back';
-  if (gapMm !== null && gapMinMm !== null) return gapMm - mm >= gapMinMm - DUST ? 'gap' : 'too-near';
-  if (gapMm !== null && mm >= gapMm) return 'too-near';
+  const isNear = hasRoom ? 'meets' : 'too-near';
+  if (gapMm !== null && gapMinMm !== null) return gapMm - mm >= gapMinMm - DUST ? 'gap' : isNear;
+  if (gapMm !== null && mm >= gapMm) return isNear;
   return mm <= SMALL_SHIFT_MM + DUST ? 'gap' : 'no-gap';
 }

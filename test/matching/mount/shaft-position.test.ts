@@ -73,7 +73,7 @@ test.each([
     'nearer, room on the shaft but not in the gap',
     { coupling: { hub, gapMm: 5, gapMinMm: 2 } },
     ends(149.5),
-    'block',
+    'check',
     null,
   ],
   ['nearer, no room, gap unknown', { coupling: { hub } }, ends(149.6), 'check', null],

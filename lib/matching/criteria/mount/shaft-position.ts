@@ -90,7 +90,7 @@ function out(
   mm: number,
   isFurther: boolean,
   ends: string,
-  { settings, seat }: Context,
+  { settings, seat, base: { shift } }: Context,
   compared: Compared,
 ): Finding {
   const { hours } = settings;
@@ -107,6 +107,13 @@ function out(
       what: `Drill the base to set the motor ${figure(mm)} mm ${isFurther ? 'nearer to' : 'further from'} the pump`,
       hours: hours['move-base'],
     });
+  if (shift === 'meets')
+    return toRead(
+      compared,
+      `${ends}: the hub can slide back by that, but the shaft end then stands out of it as far as the gap is wide.`,
+      'Measure at the coupling how far the pump’s shaft end stands back in its hub',
+      10,
+    );
   if (isFurther || seat.input !== 'hub')
     return toJudge(compared, `${says} See whether a spacer or a moved base is possible.`);
   return block(compared, `${says} The coupling cannot be closed so far.`);
