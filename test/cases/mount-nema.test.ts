@@ -248,6 +248,24 @@ test('184TZ: Z voids the shaft, a caliper brings it back', () => {
   expect(known.verdict).toBe('straight-swap');
 });
 
+test('a 56 in place of a 184T: bolts too thick for its holes, and the holes elsewhere', () => {
+  // 1.5 + 25.4 = 26.9 mm of plate. Ends 117.602 for 139.7. A shaft of 47.752 carries less than 0.8 of a hub of 60 (48).
+  const found = judged(nema, { motor: { frame: '56', codeLetter: 'J' }, set: { base: { transitionBase: true } } });
+  expectMount(found, {
+    mounting: ['ok', 'foot', 'foot'],
+    'shaft-height': ['work', 88.9, 114.3, 'transition-base'],
+    'foot-holes': ['work', '123.95 × 76.2', '190.5 × 139.7', 'transition-base'],
+    'shaft-position': ['work', 117.602, 139.7, 'transition-base'],
+    'shaft-diameter': ['work', 15.875, 28.575, 'new-hub'],
+    'shaft-length': ['work', 47.752, 60, 'new-hub'],
+    key: ['ok', 4.775, 6.35],
+  });
+  expect(found).toMatchObject({ verdict: 'swap-with-work', hours: 7.25 });
+  expect(found.of('foot-holes')?.says).toMatch(
+    /off its bolt by 33.27 mm across and 31.75 mm along, and bolts of 9.5 mm/,
+  );
+});
+
 test('what a person measured wins over the frame: a 184T turned down to 25.4 mm', () => {
   // Its key was not measured: what the frame tells of it no longer holds. New hub, with its own key.
   const measured = { shaftDiameterMm: 25.4 };
@@ -321,13 +339,12 @@ test('a frame nobody can read tells nothing, what is on the plate beside it stil
     const known = judged(nema, { motor: { frame, mounting: 'IM B3', measured } });
     expectMount(known, TWIN);
     expect(standing(known)).toEqual([]);
-    // The same of the failed motor: measured, it is as good as a plate.
-    expectMount(
-      judged(nema, {
-        failed: { frame, mounting: 'IM B3', measured: { ...measured, holeMm: 10.4 } },
-        set: { seat: { boltMm: 9.5 } },
-      }),
-      TWIN,
-    );
+    // The same of the failed motor: measured, it is as good as a plate. Through its 10.4 mm holes went 3/8 in at most.
+    expectMount(judged(nema, { failed: { frame, mounting: 'IM B3', measured } }), TWIN);
+    const noHole = judged(nema, { failed: { frame, mounting: 'IM B3', measured: { ...measured, holeMm: null } } });
+    expectMount(noHole, {
+      ...TWIN,
+      'foot-holes': ['check', '190.5 × 139.7', '190.5 × 139.7', 'reading'],
+    });
   }
 });

@@ -24,13 +24,13 @@ export function position(
   const isPointed = points === null || positions.includes(points) || (points === 'horizontal' && feetAt !== null);
   if (isPointed && (feetAt === null || positions.includes(feetAt))) return null;
 
-  const place = placeOf(points, feetAt);
+  const place = placeOf(points, feetAt, set.mounting !== 'face');
   const about = { ...compared, cite: CITE };
   if (isLikeForLike(set, candidate))
     return note(about, `No mark says it is made to stand ${place}; the failed motor was the same.`);
   const says = `No mark says it is made to stand ${place}.`;
   if (fit.holding.shaft === null && positions.length === 0)
-    return toRead(about, says, 'Read the mounting (IM code) on the plate', 2);
+    return toRead(about, says, 'Read the mounting (IM code) on this motor’s plate', 2);
   return toJudge(about, `${says} Turned, its bearings, seal, drains and cover have to suit.`);
 }
 
@@ -39,8 +39,15 @@ const CITE = 'IEC 60034-7: every turn from the position of the code is a check (
 const feetOf = (positions: readonly Position[]): 'wall' | 'ceiling' | null =>
   positions.includes('wall') ? 'wall' : positions.includes('ceiling') ? 'ceiling' : null;
 
-function placeOf(points: Holding['shaft'], feetAt: 'wall' | 'ceiling' | null): string {
-  const feet = feetAt === null ? '' : feetAt === 'wall' ? ' with its feet on a wall' : ' with its feet on a ceiling';
+function placeOf(points: Holding['shaft'], feetAt: 'wall' | 'ceiling' | null, hasFeet: boolean): string {
+  const feet =
+    feetAt === null
+      ? hasFeet && points === 'horizontal'
+        ? ' above its feet'
+        : ''
+      : feetAt === 'wall'
+        ? ' with its feet on a wall'
+        : ' with its feet on a ceiling';
   switch (points) {
     case null:
       return feet.trimStart();

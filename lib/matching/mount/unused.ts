@@ -34,7 +34,7 @@ export function unusedFace({ fit, failedFit }: Context, compared: Compared): Fin
   return toRead(
     compared,
     'It has a face that is not used here, of unknown size: does the flange clear the base?',
-    'Measure the outside diameter of the face and the height of the shaft above the feet',
+    'Measure on this motor the outside diameter of the face and the height of the shaft above the feet',
     5,
   );
 }
@@ -55,7 +55,7 @@ export function unusedFeet({ fit, failedFit }: Context, compared: Compared): Fin
   return toRead(
     compared,
     'It has feet that are not used here.',
-    'Look whether the feet unbolt, or clear the pump or gear and the floor',
+    'Look on this motor whether the feet unbolt, and at the set whether they would clear the pump or gear and the floor',
     5,
   );
 }

@@ -15,4 +15,4 @@ export function envelope(set: PumpSet, { lengthMm: have }: Motor): Finding | nul
 }
 
 const CITE = 'limit stated for the set; no frame fixes the overall length';
-const READING = 'Measure the motor from shaft end to fan cover';
+const READING = 'Measure this motor from shaft end to fan cover';

@@ -68,8 +68,18 @@ function patternIn({ value: across }: Dimension, { value, alternatives }: Dimens
 
 function ofSpacing(isCandidate: boolean, compared: Compared): Finding {
   return isCandidate
-    ? toRead(compared, 'Its foot-hole spacing is unknown.', 'Measure its foot holes across and along the shaft', 5)
-    : toRead(compared, 'The bolt spacing at the base is unknown.', 'Measure the bolts across and along the shaft', 5);
+    ? toRead(
+        compared,
+        'Its foot-hole spacing is unknown.',
+        'Measure this motor’s foot holes across and along the shaft',
+        5,
+      )
+    : toRead(
+        compared,
+        'The bolt spacing at the base is unknown.',
+        'Measure at the base the bolts across and along the shaft',
+        5,
+      );
 }
 
 function misfit(set: PumpSet, { base, seat, fit, settings }: Context, hole: Dimension, compared: Compared): Finding {
@@ -101,11 +111,12 @@ function misfitOf(
   seat: Context['seat'],
   hole: Dimension,
 ) {
-  const bolt = seat.bolt.value;
-  if (hole.value !== null && bolt !== null && hole.value < bolt)
-    return `Bolts of ${figure(bolt, 1)} mm do not go through holes of ${figure(hole.value, 1)} mm`;
   const across = nearest(holesAcrossMm, seat.holesAcross.value) / 2;
   let along = nearest(holesAlongMm, seat.holesAlong.value) / 2;
   for (const other of seat.holesAlong.alternatives) along = Math.min(along, nearest(holesAlongMm, other) / 2);
-  return `Each hole is off its bolt by ${figure(across)} mm across and ${figure(along)} mm along`;
+  const off = `Each hole is off its bolt by ${figure(across)} mm across and ${figure(along)} mm along`;
+  const bolt = seat.bolt.value;
+  if (hole.value === null || bolt === null || hole.value >= bolt) return off;
+  const thin = `bolts of ${figure(bolt, 1)} mm do not go through holes of ${figure(hole.value, 1)} mm`;
+  return across + along > 0 ? `${off}, and ${thin}` : `B${thin.slice(1)}`;
 }

@@ -24,9 +24,15 @@ export function key(set: PumpSet, _: Motor, { seat, fit, hub, settings }: Contex
   // Some small frames have a flat and no key: like for like it fits.
   if (have === null && need === null && set.coupling.hub.keyWidthMm === null && isSameFrame(seat.frame, fit))
     return ok(compared, 'The shaft of the same frame, with a flat in place of a key.');
-  if (have === null) return toRead(compared, 'Its key is unknown.', 'Measure the width of the keyway in this shaft', 2);
+  if (have === null)
+    return toRead(compared, 'Its key is unknown.', 'Measure the width of the keyway in this motor’s shaft', 2);
   if (need === null)
-    return toRead(compared, 'The keyway of the hub is unknown.', 'Measure the width of the keyway in the hub', 5);
+    return toRead(
+      compared,
+      'The keyway of the hub is unknown.',
+      'Measure at the set the width of the keyway in the hub',
+      5,
+    );
   if (isSameLength(have, need)) return ok(compared, 'Same key.');
   const says = `Key is ${figure(Math.abs(have - need), 3)} mm ${have < need ? 'narrower' : 'wider'} than the hub's keyway.`;
   if (seat.input === 'pump-shaft' || isPumpShaft(fit.shaft)) return block(compared, says);

@@ -16,4 +16,4 @@ export function lift(set: PumpSet, { massKg: have }: Motor): Finding | null {
 }
 
 const CITE = 'limit stated for the set; no frame fixes the mass';
-const READING = 'Read the mass on the plate or in the maker’s sheet, or weigh the motor';
+const READING = 'Read the mass on this motor’s plate or in the maker’s sheet, or weigh it';

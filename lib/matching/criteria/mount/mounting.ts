@@ -14,12 +14,17 @@ export function mounting(set: PumpSet, candidate: Motor, context: Context): Find
   if (seat.needsFeet && feet === false) return block(compared, 'It has no feet, and this place needs them.');
   if (seat.needsFace && face === false) return block(compared, 'It has no face, and this place needs one.');
   if (seat.needsFeet && feet === null)
-    return toRead(compared, 'Whether it has feet is unknown.', 'Look for feet, or read the mounting on the plate', 2);
+    return toRead(
+      compared,
+      'Whether it has feet is unknown.',
+      'Look on this motor for feet, or read the mounting on its plate',
+      2,
+    );
   if (seat.needsFace && face === null)
     return toRead(
       compared,
       'Whether it has a face is unknown.',
-      'Look for a face, or read the mounting on the plate',
+      'Look on this motor for a face, or read the mounting on its plate',
       2,
     );
 

@@ -50,18 +50,25 @@ function unknown(candidate: Motor, { seat, fit }: Context, compared: Compared): 
     return toRead(
       compared,
       `Shaft of ${candidate.frame ?? 'this motor'} unknown.`,
-      fit.shaft === 'hollow' ? 'Measure the bore of the hollow shaft' : 'Measure the shaft with a caliper',
+      fit.shaft === 'hollow'
+        ? 'Measure the bore of this motor’s hollow shaft'
+        : 'Measure this motor’s shaft with a caliper',
       2,
     );
   if (compared.need === null)
     return toRead(
       compared,
       'The bore it has to fit is unknown.',
-      'Measure the bore of the hub, or the shaft of the old motor, with a caliper',
+      'Measure at the set the bore of the hub, or the shaft of the old motor, with a caliper',
       10,
     );
   if (seat.input === 'hub' && !isPumpShaft(fit.shaft) && (seat.shaft === null || !isPumpShaft(seat.shaft)))
-    return toRead(compared, 'Its key is unknown, and with it what a sleeve would leave.', 'Measure the keyway', 2);
+    return toRead(
+      compared,
+      'Its key is unknown, and with it what a sleeve would leave.',
+      'Measure the width of the keyway in this motor’s shaft',
+      2,
+    );
   return toRead(
     compared,
     seat.shaft === null

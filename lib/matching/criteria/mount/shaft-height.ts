@@ -36,7 +36,7 @@ const COMMON = 'common practice, no source';
 
 function unknown(have: number | null, compared: Compared): Finding {
   return have === null
-    ? toRead(compared, 'Shaft height unknown.', 'Measure from the feet to the middle of the shaft', 5)
+    ? toRead(compared, 'Shaft height unknown.', 'Measure on this motor from the feet to the middle of the shaft', 5)
     : toRead(
         compared,
         'The height that the set needs is unknown.',
@@ -71,7 +71,7 @@ function underFeet(set: PumpSet, addMm: number, { base, settings }: Context, com
     return toRead(
       compared,
       `Shaft is ${figure(-addMm)} mm higher; the shims under the feet now are unknown.`,
-      'Measure the shims under each foot of the old motor',
+      'Measure at the set the shims under each foot of the old motor',
       10,
     );
   if (height === 'too-high')

@@ -27,7 +27,8 @@ export function shaftLength(set: PumpSet, candidate: Motor, context: Context): F
 
 const COMMON = 'common practice, no source';
 const BELT_CITE = 'NEMA MG 1-2016 4.2.2, S: short shaft, for direct drive (read in two texts)';
-const READING = 'Measure the shaft from its shoulder to the end';
+const READING = 'Measure this motor’s shaft from its shoulder to the end';
+const READ_GAP = 'Measure the coupling gap at the set, and read the least gap in the coupling maker’s sheet';
 const DUST = 1e-9;
 
 function ofBelt({ seat, fit }: Context): Finding {
@@ -92,7 +93,7 @@ function ofProjection({ coupling }: PumpSet, _: Motor, { seat, fit }: Context): 
     return toRead(
       compared,
       'How far its shaft stands out from the face is unknown.',
-      'Measure from face to shaft end',
+      'Measure on this motor from the face to the shaft end',
       2,
     );
   if (depth !== null) {
@@ -106,7 +107,7 @@ function ofProjection({ coupling }: PumpSet, _: Motor, { seat, fit }: Context): 
     return toRead(
       compared,
       'How far the shaft should stand out from the face is unknown.',
-      seat.input === 'quill' ? 'Measure how deep the quill is' : 'Measure the old shaft from face to end',
+      seat.input === 'quill' ? 'Measure at the gear how deep the quill is' : 'Measure the old shaft from face to end',
       10,
     );
   if (Math.abs(have - old) <= SAME_MM) return ok(compared, 'The shaft stands out from the face as the old one did.');
@@ -125,19 +126,24 @@ function unlike(
   if (input === 'pump-shaft') return block(compared, `${is}: the pump takes its own length only.`);
   if (input === 'quill')
     return longerMm > 0
-      ? toRead(compared, `${is}; the depth of the quill is unknown.`, 'Measure how deep the quill is', 10)
+      ? toRead(compared, `${is}; the depth of the quill is unknown.`, 'Measure at the gear how deep the quill is', 10)
       : old + longerMm >= old * CARRIED_SHARE - DUST
         ? note(compared, `${is}: it goes that much less deep into the quill.`)
         : toJudge(compared, `${is}. ${KEY_CARRIES}`);
   if (longerMm < 0) {
     if (hub.lengthMm === null)
-      return toRead(compared, `${is}; the length of the hub is unknown.`, 'Measure the hub along its bore', 5);
+      return toRead(
+        compared,
+        `${is}; the length of the hub is unknown.`,
+        'Measure at the set the hub along its bore',
+        5,
+      );
     return -longerMm <= hub.lengthMm * (1 - CARRIED_SHARE) + DUST
       ? note({ ...compared, cite: CARRIED }, `${is}: the hub overhangs it by that.`)
       : block(compared, `${is}: less than 0.8 of the hub would be carried.`);
   }
   if (gapMm === null || gapMinMm === null)
-    return toRead(compared, `${is}; what the coupling gap can take is unknown.`, 'Measure the coupling gap', 10);
+    return toRead(compared, `${is}; what the coupling gap can take is unknown.`, READ_GAP, 10);
   return gapMm - longerMm >= gapMinMm - DUST
     ? note(compared, `${is}: the coupling gap takes it. Set the gap anew.`)
     : block(compared, `${is}, more than the coupling gap can take.`);

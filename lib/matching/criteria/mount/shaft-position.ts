@@ -51,12 +51,17 @@ export function shaftPosition(set: PumpSet, _: Motor, context: Context): Finding
     case 'gap':
       return note(compared, `${ends}: the coupling gap takes it. Set the gap anew.`);
     case 'no-hub':
-      return toRead(compared, `${ends}; the length of the hub is unknown.`, 'Measure the hub along its bore', 5);
+      return toRead(
+        compared,
+        `${ends}; the length of the hub is unknown.`,
+        'Measure at the set the hub along its bore',
+        5,
+      );
     case 'no-gap':
       return toRead(
         compared,
         `${ends}, over 3 mm; what the coupling gap can take is unknown.`,
-        'Measure the coupling gap and the hub, and read the least gap in the coupling maker’s sheet',
+        'Measure the coupling gap and the hub at the set, and read the least gap in the coupling maker’s sheet',
         15,
       );
     default:

@@ -27,7 +27,7 @@ export function terminalBox(set: PumpSet, candidate: Motor, { fit, settings }: C
 }
 
 const CITE = 'NEMA MG 1-2016 Figure 4-6: F-1 left, F-2 right, F-3 top (F-2 from memory)';
-const READING = 'Look from the drive end, feet down: on which side is the terminal box';
+const READING = 'Look at this motor from the drive end, feet down: on which side is the terminal box';
 const WHERE = { left: 'on the left', right: 'on the right', top: 'on top' } as const;
 
 // An assembly symbol (F-1) tells the side too; reading it is no work for every pair.
