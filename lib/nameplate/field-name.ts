@@ -21,6 +21,7 @@ export type FieldName =
   | 'ambient'
   | 'duty'
   | 'mass'
+  | 'length'
   | 'rotation'
   | 'terminalBox'
   | 'driveDuty'

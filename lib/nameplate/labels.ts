@@ -20,13 +20,17 @@ const label = (field: FieldName | null, source: string, value: string | null = n
 export const labels: readonly Label[] = [
   label(
     null,
-    String.raw`(?:SERIAL|SER)\.?(?: ?(?:NO|NR|NUMBER|#)\.?)?|S/N|SN|MODEL(?: ?(?:NO|NUMBER)\.?)?|MOD\.?|CAT(?:ALOG)?\.?(?: ?NO\.?)?|PART(?: ?NO\.?)?|P/N|MFG\.?|MFR\.?|MADE IN|(?:MFG )?DATE|ID(?: ?NO\.?)?|NO\.|NR\.|N°|SPEC\.?|STYLE|ORDER(?: ?NO\.?)?|YEAR|(?:D\.?E\.?|O\.?D\.?E\.?|N\.?D\.?E\.?|SHAFT END|OPP(?:OSITE)?\.? END)\.? ?(?:BRG|BEARING)S?\.?|BRGS?\.?|BEARINGS?|GREASE|LUBRICANT|SFA|S\.F\.A\.?|S\.?F\.? AMPS|LRA|L\.R\.A\.?|LOCKED ROTOR AMPS|I[AS]/IN|MAX\.? ?(?:KVAR|AMPS)|KVAR|GUAR(?:ANTEED)?\.? ?(?:MIN\.? )?EFF\.?|MIN\.? ?EFF\.?|WK2|INERTIA|PHASE SEQUENCE|MAX\.? CORR\.? KVAR`,
+    String.raw`(?:SERIAL|SER)\.?(?: ?(?:NO|NR|NUMBER|#)\.?)?|(?:FABR(?:IK)?|SERIEN|MASCH)\.?[- ]?(?:NR|NUMMER)\.?|N[UÚ]MERO DE S[EÉ]RIE|NUM[EÉ]RO DE S[EÉ]RIE|MATRICOLA|S/N|SN|MODEL(?: ?(?:NO|NUMBER)\.?)?|MOD\.?|CAT(?:ALOG)?\.?(?: ?NO\.?)?|PART(?: ?NO\.?)?|P/N|MFG\.?|MFR\.?|MADE IN|(?:MFG )?DATE|ID(?: ?NO\.?)?|NO\.|NR\.|N°|SPEC\.?|STYLE|ORDER(?: ?NO\.?)?|YEAR|(?:D\.?E\.?|O\.?D\.?E\.?|N\.?D\.?E\.?|SHAFT END|OPP(?:OSITE)?\.? END)\.? ?(?:BRG|BEARING)S?\.?|BRGS?\.?|BEARINGS?|GREASE|LUBRICANT|SFA|S\.F\.A\.?|S\.?F\.? AMPS|LRA|L\.R\.A\.?|LOCKED ROTOR AMPS|I[AS]/IN|MAX\.? ?(?:KVAR|AMPS)|KVAR|GUAR(?:ANTEED)?\.? ?(?:MIN\.? )?EFF\.?|MIN\.? ?EFF\.?|WK2|INERTIA|PHASE SEQUENCE|MAX\.? CORR\.? KVAR`,
   ),
   label(
     'frame',
-    String.raw`(?:NEMA |IEC )?FRAME(?: ?SIZE)?(?: ?NO\.?)?|FR\.?(?: ?SIZE)?|FRM\.?|BAUGR(?:Ö|OE)(?:SS|ß)E|BAUGR\.`,
+    String.raw`(?:NEMA |IEC )?FRAME(?: ?SIZE)?(?: ?NO\.?)?|FR\.?(?: ?SIZE)?|FRM\.?|BAUGR(?:Ö|OE)(?:SS|ß)E|BAUGR\.|CARCASA|CARCASSA|CARCASSE|BOUWGROOTTE`,
   ),
-  label('mounting', String.raw`MOUNTING|MTG\.?|MOUNT`),
+  label(
+    'mounting',
+    String.raw`MOUNTING|MTG\.?|MOUNT|BAUFORM|FORME?(?= ?(?:IM|[BV]) ?\d)|FORMA(?= ?(?:IM|[BV]) ?\d)`,
+    String.raw`(?:IM ?)?(?:[BV] ?\d{1,2}|\d{4})(?: ?/ ?(?:IM ?)?[BV]? ?\d{1,4})*|[FWC]-?\d|[A-Z]+(?:(?: AND |[ -])[A-Z]+)*`,
+  ),
   label(
     'design',
     String.raw`NEMA (?:DESIGN|DES\.?)(?: ?LETTER)?|DESIGN(?: ?LETTER)?|DES\.?`,
@@ -48,17 +52,26 @@ export const labels: readonly Label[] = [
     String.raw`(?:[+-]? ?\d{1,3}(?: ?[°º]? ?[CF])? ?(?:TO|\.{2,3}|…|/) ?)?[+-]? ?[\dOIl][\d.,OIl]*(?: ?[°º] ?[CF]?| ?DEG\.? ?[CF]?| ?[CF])?(?![A-Z])`,
   ),
   label('enclosure', String.raw`ENCLOSURE|ENCL\.?|ENC\.?`, String.raw`IP ?\d\dK?|[A-Z]+(?:-[A-Z]+)*(?![\d])`),
-  label('ip', String.raw`(?:DEGREE OF )?PROTECTION|SCHUTZART`, String.raw`IP ?[\dX]{2}K?`),
+  label(
+    'ip',
+    '(?:DEGREE OF |INDICE DE )?PROTECTION|SCHUTZART|(?:GRADO DE )?PROTECCI[OÓ]N|PROTEZIONE',
+    String.raw`IP ?[\dX]{2}K?`,
+  ),
   label(
     'duty',
-    String.raw`DUTY(?: ?(?:CYCLE|TYPE))?|TIME(?: ?RATING)?|RATING`,
+    'DUTY(?: ?(?:CYCLE|TYPE))?|BETRIEBSART|SERVICIO|SERVIZIO|TIME(?: ?RATING)?|RATING',
     String.raw`S ?\d{1,2}(?:[ -]?\d{1,3} ?(?:%|MIN\.?))?|CONT(?:INUOUS|\.)?|\d+ ?(?:MIN|HR?|HOURS?)\.?|INT(?:ERMITTENT)?\.?`,
   ),
   label('rotation', String.raw`(?:DIRECTION OF )?ROTATION|ROT\.?|DIR\. ROT\.?`),
   label('terminalBox', String.raw`(?:TERMINAL|CONDUIT|JUNCTION) ?BOX|[JT]-?BOX|ASSEMBLY|ASSY\.?`),
-  label('connection', String.raw`CONNECTION|CONN\.?`, String.raw`(?:[ΔYD12]|STAR|DELTA|WYE)[ΔYD/ A-Z12-]*`),
+  label('connection', String.raw`CONNECTION|CONN\.?`, '(?:[ΔYD12]|STAR|DELTA|WYE)[ΔYD/ A-Z12-]*'),
   label('maxRpm', String.raw`MAX(?:IMUM)?\.? ?(?:SAFE )?(?:RPM|SPEED)`, String.raw`[\dOIl][\d.,OIl]*(?: ?RPM)?`),
-  label('brake', String.raw`BRAKE`, String.raw`.*`),
+  label(
+    'length',
+    '(?:OVERALL )?LENGTH|L(?=\\s*=)',
+    String.raw`\d[\d.,]*(?: ?[½¼¾⅛⅜⅝⅞]|[ -]\d{1,2}/\d{1,2})? ?(?:MM|IN\.?|")`,
+  ),
+  label('brake', 'BRAKE', '.*'),
   { ...label(null, String.raw`TYPE|TYP\.?`), isOpen: true },
 ];
 

@@ -3,6 +3,6 @@
  * O or I or a small L among figures is kept, so that the reader can say what it looks like.
  */
 const FIGURE = String.raw`(?:\d{1,4}(?: |-)[1-7]/[23458](?![\d/])|[1-7]/[23458](?![\d./])|(?:[OIl|]*\d[\dOIl|]*(?:[.,'][\dOIl|]+)*|[.,]\d+)?[½⅓⅔¼¾⅛⅜⅝⅞]|(?:[OIl|]*\d[\dOIl|]*(?:[.,'][\dOIl|]+)*|[.,]\d+))`;
-const LETTERS = String.raw`(?: ?(?:Δ|YY|Y|D)(?![A-Za-z]))?`;
+const LETTERS = '(?: ?(?:Δ|YY|Y|D)(?![A-Za-z]))?';
 
 export const numberText = new RegExp(`${FIGURE}${LETTERS}(?:(?: ?/ ?|-)${FIGURE}${LETTERS}|(?: ?/ ?)(?=Δ))*`, 'y');

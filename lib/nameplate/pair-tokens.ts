@@ -37,6 +37,9 @@ function glue(tokens: readonly Token[]): Token[] {
       if (last && isRepeat(last, next)) out.pop();
       out.push({ ...joined(next, one), ...(last && isRepeat(last, next) ? { at: last.at } : {}) });
       i += 1;
+    } else if (one.kind === 'figure' && next?.kind === 'measure' && isRepeat(third, next) && third.cell === one.cell) {
+      out.push({ ...joined(next, one), end: third.end }); // "4 kW power"
+      i += 2;
     } else if (
       one.kind === 'measure' &&
       one.isFirm &&

@@ -1,4 +1,5 @@
 import { mountingCode } from '@/lib/standards/mounting-code';
+import { readLength } from '@/lib/units/read-length';
 import { readMass } from '@/lib/units/read-mass';
 import { readNumber } from '@/lib/units/read-number';
 import { readTemperature } from '@/lib/units/read-temperature';
@@ -37,6 +38,7 @@ export const readers: Partial<Record<FieldName, (text: string) => PartReading>> 
   serviceFactor: (text) => figureFor('serviceFactor', text, readNumber(text, { min: 1, max: 2 })),
   leads: (text) => figureFor('leads', text, readNumber(text, { min: 2, max: 24 })),
   maxRpm: (text) => figureFor('maxRpm', text, readNumber(text.replace(/\s?rpm$/i, ''), { min: 20, max: 30_000 })),
+  length: (text) => figureFor('lengthMm', text, readLength(text)),
   mass: (text) => figureFor('massKg', text, readMass(text)),
   ambient: (text) => figureFor('ambientC', text, readTemperature(highest(text))),
   design: (text) => letters('design', text.toUpperCase(), text),
