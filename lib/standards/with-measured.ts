@@ -2,6 +2,7 @@ import type { Motor } from '@/lib/plant/motor';
 import { figure } from '@/lib/units/figure';
 import type { Dimension, DimensionName, Face, FrameDimensions } from './dimension';
 import { unknownDimension } from './dimension-of';
+import { iecFlange } from './iec-face';
 import { keyForShaft } from './key-for-shaft';
 
 /** The frame's dimensions with what a person measured in their place. */
@@ -62,11 +63,38 @@ const measuredDimension = (value: number): Dimension => ({
 /** The face as measured. Without a frame's face nobody told its kind (tapped or through), so the figures alone make none. */
 function measuredFace(face: Face | null, { pitchCircleMm, spigotMm, faceDiameterMm }: Motor['measured']): Face | null {
   if (face === null || (pitchCircleMm === null && spigotMm === null && faceDiameterMm === null)) return face;
+  const base = pitchCircleMm === null ? face : faceOfCircle(face, pitchCircleMm);
   return {
-    ...face,
-    pitchCircleMm: pitchCircleMm ?? face.pitchCircleMm,
-    spigotMm: spigotMm ?? face.spigotMm,
-    outsideMm: faceDiameterMm ?? face.outsideMm,
-    cite: `${MEASURED_BY}; ${face.cite}`,
+    ...base,
+    pitchCircleMm: pitchCircleMm ?? base.pitchCircleMm,
+    spigotMm: spigotMm ?? base.spigotMm,
+    outsideMm: faceDiameterMm ?? base.outsideMm,
+    cite: `${MEASURED_BY}; ${base.cite}`,
+  };
+}
+
+/** A tape reads a bolt circle to about half a millimetre (common practice, no source). */
+const CIRCLE_MM = 0.5;
+
+/**
+ * The face whose bolt circle was measured. Where it is not the frame's, it is the flange of the same kind with that circle,
+ * or one of which nothing else is known.
+ */
+function faceOfCircle(face: Face, circleMm: number): Face {
+  if (face.pitchCircleMm !== null && Math.abs(circleMm - face.pitchCircleMm) <= CIRCLE_MM) return face;
+  const { kind, status } = face;
+  const flange = kind === 'FF' || kind === 'FT' ? iecFlange(`${kind}${Math.round(circleMm)}`, true) : null;
+  if (flange !== null) return flange;
+  if (face.pitchCircleMm === null) return face;
+  const name = `${kind} face of ${figure(circleMm)} mm`;
+  const nothing = { spigotMm: null, outsideMm: null, holes: null, hole: null, shoulderToFaceMm: null };
+  return {
+    name,
+    kind,
+    pitchCircleMm: circleMm,
+    ...nothing,
+    optional: true,
+    status,
+    cite: `not the face of ${face.name}`,
   };
 }

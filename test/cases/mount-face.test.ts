@@ -289,6 +289,19 @@ test('a candidate known only by what was measured of its face still says what it
     set: gear(55),
   });
   expect(found.of('mounting')).toMatchObject({ grade: 'ok', have: 'face' });
-  expect(found.of('face')).toMatchObject({ grade: 'ok', need: 'FF165' });
+  expect(found.of('face')).toMatchObject({ grade: 'ok', have: 'FF165', need: 'FF165' });
   expect(found.of('shaft-diameter')).toMatchObject({ grade: 'ok', have: 24, need: 24 });
+});
+
+test('a measured bolt circle that is not the frame’s makes it the flange of that circle', () => {
+  // 112M B14 has FT130 (M8). Measured 165, 130, 200: FT165 (M10), where an FT165 was told at the set.
+  const measured = { pitchCircleMm: 165, spigotMm: 130, faceDiameterMm: 200 };
+  const ask = (face: string) =>
+    judged(iec, { both: { mounting: 'IM B14' }, motor: { measured }, set: { ...gear(70), seat: { face } } }).of('face');
+  expect(ask('FT165')).toMatchObject({ grade: 'ok', have: 'FT165', need: 'FT165' });
+  expect(ask('FT130')).toMatchObject({ grade: 'block', have: 'FT165', need: 'FT130' });
+  expect(ask('FF165')).toMatchObject({ grade: 'block', have: 'FT165', need: 'FF165' });
+  // Only the circle measured, and no such flange: spigot and holes are a reading.
+  const odd = judged(iec, { both: { mounting: 'IM B14' }, motor: { measured: { pitchCircleMm: 150 } }, set: gear(70) });
+  expect(odd.of('face')).toMatchObject({ grade: 'block', need: 'FT130' });
 });

@@ -36,7 +36,10 @@ describe('what a person measured wins over the frame', () => {
 
   test('a face measured changes the face the frame names, and makes none', () => {
     const face = of({ frame: '184TC', measured: { spigotMm: 200, pitchCircleMm: 180 } }).face;
-    expect(face).toMatchObject({ kind: 'C', spigotMm: 200, pitchCircleMm: 180, hole: { thread: '1/2-13' } });
+    // Holes on another circle are not those that 4.4.4 threads 1/2-13.
+    expect(face).toMatchObject({ kind: 'C', spigotMm: 200, pitchCircleMm: 180, hole: null, outsideMm: null });
+    const same = of({ frame: '184TC', measured: { spigotMm: 200, pitchCircleMm: 184 } }).face;
+    expect(same).toMatchObject({ kind: 'C', spigotMm: 200, pitchCircleMm: 184, hole: { thread: '1/2-13' } });
     expect(face?.cite).toContain('measured by a person');
     expect(of({ frame: '184T', measured: { spigotMm: 200 } }).face).toBeNull();
   });
