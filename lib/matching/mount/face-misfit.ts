@@ -47,14 +47,14 @@ const isFixed = ({ optional }: Face) => !optional;
 const isOtherThread = (have: Face['hole'], need: Face['hole']) =>
   have !== null && need !== null && 'thread' in have && 'thread' in need && have.thread !== need.thread;
 
-/** A face in words: "FF165, 165 mm bolt circle, 130 mm spigot, 12 mm through holes". */
-export function figuresOf({ name, kind, pitchCircleMm, spigotMm, hole }: Face): string {
+/** A face in words: "FF165 (165 mm bolt circle, 130 mm spigot, 4 through holes of 12 mm)". */
+export function figuresOf({ name, kind, pitchCircleMm, spigotMm, holes, hole }: Face): string {
   const circle = pitchCircleMm === null ? 'bolt circle unknown' : `${figure(pitchCircleMm)} mm bolt circle`;
   const spigot = spigotMm === null ? 'spigot unknown' : `${figure(spigotMm)} mm spigot`;
-  return `${name} (${circle}, ${spigot}, ${holesOf(hole, kind)})`;
+  return `${name} (${circle}, ${spigot}, ${holes === null ? '' : `${holes} `}${holesOf(hole, kind)})`;
 }
 
 function holesOf(hole: Face['hole'], kind: FaceKind): string {
   if (hole === null) return kind === 'FF' || kind === 'D' || kind === 'P' ? 'through holes' : 'tapped holes';
-  return 'thread' in hole ? `holes tapped ${hole.thread}` : `${figure(hole.throughMm)} mm through holes`;
+  return 'thread' in hole ? `holes tapped ${hole.thread}` : `through holes of ${figure(hole.throughMm)} mm`;
 }

@@ -53,7 +53,7 @@ test('a face is not asked of a motor held by its feet alone', () => {
 test('a face of another kind names the figures of both', () => {
   const says = asked(face, on('FF165') as object, { frame: '184TC' })?.says;
   expect(says).toContain('165 mm bolt circle, 130 mm spigot');
-  expect(says).toContain('184.15 mm bolt circle, 215.9 mm spigot, holes tapped 1/2-13');
+  expect(says).toContain('184.15 mm bolt circle, 215.9 mm spigot, 4 holes tapped 1/2-13');
 });
 
 test('an unreadable face is quoted back', () => {
