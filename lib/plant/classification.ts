@@ -12,7 +12,12 @@ const nec = z.strictObject({
   scheme: z.literal('NEC'),
   class: z.literal([1, 2, 3]),
   division: z.literal([1, 2]),
-  groups: z.array(z.enum(['A', 'B', 'C', 'D', 'E', 'F', 'G'])).max(7),
+  /** None: the group is not known. */
+  groups: z
+    .array(z.enum(['A', 'B', 'C', 'D', 'E', 'F', 'G']))
+    .max(7)
+    .nullish()
+    .transform((groups) => groups ?? []),
   tempCode: told(z.string().regex(/^T[1-6][A-D]?$/, 'a temperature code such as T4 or T3C')),
 });
 

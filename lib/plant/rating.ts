@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { kwOfHp } from '@/lib/units/power';
-import { oneOf, told, upTo } from './told';
+import { isAbove, oneOf, THOUGH_REFUSED, told, upTo } from './told';
 
 export const CONNECTIONS = ['star', 'delta', 'series-star', 'parallel-star', 'series-delta', 'parallel-delta'] as const;
 
@@ -23,18 +23,14 @@ export const rating = z
     efficiencyPct: upTo(100),
     serviceFactor: told(z.number().min(1).max(2)),
   })
-  .check((ctx) => {
-    const { hp, kw, volts, voltsMin, voltsMax } = ctx.value;
+  .superRefine(({ hp, kw, volts, voltsMin, voltsMax }, ctx) => {
     const refuse = (key: string, input: unknown, message: string) =>
-      ctx.issues.push({ code: 'custom', path: [key], input, message });
-    if (hp !== null && kw !== null) refuse('kw', kw, 'give hp or kw, not both');
-    if (voltsMin !== null && voltsMax !== null && voltsMin > voltsMax)
-      refuse('voltsMin', voltsMin, `must not be above voltsMax (${voltsMax})`);
-    if (volts !== null && voltsMin !== null && volts < voltsMin)
-      refuse('volts', volts, `must not be below voltsMin (${voltsMin})`);
-    if (volts !== null && voltsMax !== null && volts > voltsMax)
-      refuse('volts', volts, `must not be above voltsMax (${voltsMax})`);
-  })
+      ctx.addIssue({ code: 'custom', path: [key], input, message });
+    if (typeof hp === 'number' && typeof kw === 'number') refuse('kw', kw, 'give hp or kw, not both');
+    if (isAbove(voltsMin, voltsMax)) refuse('voltsMin', voltsMin, `must not be above voltsMax (${voltsMax})`);
+    if (isAbove(voltsMin, volts)) refuse('volts', volts, `must not be below voltsMin (${voltsMin})`);
+    if (isAbove(volts, voltsMax)) refuse('volts', volts, `must not be above voltsMax (${voltsMax})`);
+  }, THOUGH_REFUSED)
   .transform((row) => ({ ...row, kw: row.hp === null ? row.kw : kwOfHp(row.hp) }));
 
 export type Rating = z.output<typeof rating>;

@@ -20,16 +20,17 @@ interface Schema {
       options?: Schema[];
       entries?: Record<string, string>;
       values?: unknown[];
+      format?: string;
+      checks?: { _zod: { def: Check } }[];
     };
-    bag: Bag;
   };
 }
-interface Bag {
+interface Check {
+  check: string;
+  value?: number;
+  inclusive?: boolean;
   minimum?: number;
   maximum?: number;
-  exclusiveMinimum?: number;
-  exclusiveMaximum?: number;
-  multipleOf?: number;
   format?: string;
 }
 
@@ -46,16 +47,17 @@ function inside(schema: Schema, key: PropertyKey): Schema | undefined {
   const alike = (options ?? []).map((option) => inside(bare(option), key)).filter((found) => found !== undefined);
   if (alike.length < 2) return alike[0];
   // One key in several shapes (a scheme): every one of them is right.
-  return { _zod: { def: { type: 'union', options: alike }, bag: {} } };
+  return { _zod: { def: { type: 'union', options: alike } } };
 }
 
 function inWords(schema: Schema): string {
-  const { def, bag } = schema._zod;
+  const { def } = schema._zod;
+  const checks = (def.checks ?? []).map(({ _zod }) => _zod.def);
   switch (def.type) {
     case 'number':
-      return numberInWords(bag);
+      return numberInWords(checks);
     case 'string':
-      return bag.format === 'date' ? 'a day such as 2026-11-25' : `text${lengthInWords(bag, 'characters')}`;
+      return def.format === 'date' ? 'a day such as 2026-11-25' : `text${lengthInWords(checks, 'characters')}`;
     case 'boolean':
       return 'true or false';
     case 'enum':
@@ -63,7 +65,7 @@ function inWords(schema: Schema): string {
     case 'literal':
       return either((def.values ?? []).map(String));
     case 'array':
-      return `a list${lengthInWords(bag, 'items')}`;
+      return `a list${lengthInWords(checks, 'items')}`;
     case 'object':
     case 'record':
       return 'a group of keys in braces';
@@ -74,29 +76,22 @@ function inWords(schema: Schema): string {
   }
 }
 
-function numberInWords({ minimum, maximum, exclusiveMinimum, exclusiveMaximum, multipleOf, format }: Bag): string {
-  const what = format === 'safeint' ? 'a whole number' : 'a number';
-  const bounds = [
-    exclusiveMinimum === undefined || (minimum !== undefined && minimum > exclusiveMinimum)
-      ? from(minimum)
-      : `above ${exclusiveMinimum}`,
-    exclusiveMaximum === undefined || (maximum !== undefined && maximum < exclusiveMaximum)
-      ? upTo(maximum)
-      : `below ${exclusiveMaximum}`,
-    multipleOf === undefined ? null : `a multiple of ${multipleOf}`,
-  ].filter((bound) => bound !== null);
+function numberInWords(checks: readonly Check[]): string {
+  const bounds = checks.flatMap(({ check, value, inclusive }) => {
+    if (check === 'greater_than') return [inclusive === true ? `of at least ${value}` : `above ${value}`];
+    if (check === 'less_than') return [inclusive === true ? `at most ${value}` : `below ${value}`];
+    return check === 'multiple_of' ? [`a multiple of ${value}`] : [];
+  });
+  const what = checks.some(({ format }) => format === 'safeint') ? 'a whole number' : 'a number';
   return bounds.length === 0 ? what : `${what} ${bounds.join(' and ')}`;
 }
 
-const from = (minimum: number | undefined) =>
-  minimum === undefined || minimum <= Number.MIN_SAFE_INTEGER ? null : `of at least ${minimum}`;
-const upTo = (maximum: number | undefined) =>
-  maximum === undefined || maximum >= Number.MAX_SAFE_INTEGER ? null : `at most ${maximum}`;
-
-function lengthInWords({ minimum, maximum }: Bag, what: string): string {
-  const least = minimum === undefined || minimum === 0 ? '' : ` of at least ${minimum}`;
-  const most = maximum === undefined ? '' : `${least === '' ? ' of' : ' and'} at most ${maximum}`;
-  return least === '' && most === '' ? '' : `${least}${most} ${what}`;
+function lengthInWords(checks: readonly Check[], what: string): string {
+  const bounds = checks.flatMap(({ check, minimum, maximum }) => {
+    if (check === 'min_length' && minimum !== 0) return [`at least ${minimum}`];
+    return check === 'max_length' ? [`at most ${maximum}`] : [];
+  });
+  return bounds.length === 0 ? '' : ` of ${bounds.join(' and ')} ${what}`;
 }
 
 function either(words: readonly string[]): string {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { classification } from './classification';
 import { AUXILIARIES, motor } from './motor';
-import { fromZeroTo, group, oneOf, text, told, upTo, yesNo } from './told';
+import { fromZeroTo, group, isAbove, oneOf, THOUGH_REFUSED, text, told, upTo, yesNo } from './told';
 
 export const FOOTINGS = ['foot', 'face', 'foot-and-face'] as const;
 
@@ -114,7 +114,10 @@ export const set = z
     seat: group(seat),
     coupling: group(coupling),
     base: group(base),
-    supply: group(supply),
+    // Fed by a drive of which nothing is known: there is one, and each of its figures is not known.
+    supply: group(supply).transform((told) =>
+      told.start === 'drive' && told.drive === null ? { ...told, drive: drive.parse({}) } : told,
+    ),
     load: group(load),
     surroundings: group(surroundings),
     needs: z
@@ -123,27 +126,18 @@ export const set = z
       .nullish()
       .transform((needs) => needs ?? []),
   })
-  .check((ctx) => {
-    const { supply, coupling } = ctx.value;
+  .superRefine(({ supply, coupling }, ctx) => {
     const refuse = (path: string[], input: unknown, message: string) =>
-      ctx.issues.push({ code: 'custom', path, input, message });
-    if (supply.start === 'drive' && supply.drive === null)
-      refuse(['supply', 'drive'], null, 'must tell the drive when start is "drive"');
-    if (supply.overloadMinA !== null && supply.overloadMaxA !== null && supply.overloadMinA > supply.overloadMaxA)
-      refuse(
-        ['supply', 'overloadMinA'],
-        supply.overloadMinA,
-        `must not be above overloadMaxA (${supply.overloadMaxA})`,
-      );
-    if (supply.drive?.minHertz && supply.drive.maxHertz && supply.drive.minHertz > supply.drive.maxHertz)
-      refuse(
-        ['supply', 'drive', 'minHertz'],
-        supply.drive.minHertz,
-        `must not be above maxHertz (${supply.drive.maxHertz})`,
-      );
-    if (coupling.gapMinMm !== null && coupling.gapMaxMm !== null && coupling.gapMinMm > coupling.gapMaxMm)
-      refuse(['coupling', 'gapMinMm'], coupling.gapMinMm, `must not be above gapMaxMm (${coupling.gapMaxMm})`);
-  });
+      ctx.addIssue({ code: 'custom', path, input, message });
+    const { drive, overloadMinA, overloadMaxA } = (supply ?? {}) as Partial<typeof supply>;
+    if (isAbove(overloadMinA, overloadMaxA))
+      refuse(['supply', 'overloadMinA'], overloadMinA, `must not be above overloadMaxA (${overloadMaxA})`);
+    if (isAbove(drive?.minHertz, drive?.maxHertz))
+      refuse(['supply', 'drive', 'minHertz'], drive?.minHertz, `must not be above maxHertz (${drive?.maxHertz})`);
+    const { gapMinMm, gapMaxMm } = (coupling ?? {}) as Partial<typeof coupling>;
+    if (isAbove(gapMinMm, gapMaxMm))
+      refuse(['coupling', 'gapMinMm'], gapMinMm, `must not be above gapMaxMm (${gapMaxMm})`);
+  }, THOUGH_REFUSED);
 
 export type PumpSet = z.output<typeof set>;
 export type PumpSetInput = z.input<typeof set>;

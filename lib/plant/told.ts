@@ -25,3 +25,13 @@ export const text = (max = 80) =>
     .regex(/^[^\p{Cc}]*$/u, 'must be one line of plain text');
 /** A day as YYYY-MM-DD. */
 export const day = () => told(z.iso.date());
+
+/**
+ * A check of one key against another runs though other keys were refused, so that every problem is told at once.
+ * The value may then hold anything, or nothing, at any key.
+ */
+export const THOUGH_REFUSED = { when: ({ value }: { value: unknown }) => typeof value === 'object' && value !== null };
+
+/** Whether the first figure is above the second; one that is no figure says nothing. */
+export const isAbove = (low: unknown, high: unknown): boolean =>
+  typeof low === 'number' && typeof high === 'number' && low > high;
