@@ -38,9 +38,19 @@ export function footHoles(set: PumpSet, _: Motor, context: Context): Finding | n
     case 'unknown':
       return ofSpacing(across.value === null || along.value === null, compared);
     case 'no-hole':
-      return toRead(compared, 'The size of its foot holes is unknown.', 'Measure the foot holes of this motor', 2);
+      return toRead(
+        compared,
+        'The size of its foot holes is unknown.',
+        'Measure how wide the foot holes of this motor are',
+        2,
+      );
     case 'no-bolt':
-      return toRead(compared, 'The size of the foot bolts is unknown.', 'Measure the foot bolts at the base', 5);
+      return toRead(
+        compared,
+        'The size of the foot bolts is unknown.',
+        'Measure at the base how thick the foot bolts are',
+        5,
+      );
     case 'misfit':
       return misfit(set, context, hole, compared);
   }
@@ -71,13 +81,13 @@ function ofSpacing(isCandidate: boolean, compared: Compared): Finding {
     ? toRead(
         compared,
         'Its foot-hole spacing is unknown.',
-        'Measure this motor’s foot holes across and along the shaft',
+        'Measure this motor’s foot holes: how far apart across and along the shaft, and how wide',
         5,
       )
     : toRead(
         compared,
         'The bolt spacing at the base is unknown.',
-        'Measure at the base the bolts across and along the shaft',
+        'Measure at the base the bolts: how far apart across and along the shaft, and how thick',
         5,
       );
 }
