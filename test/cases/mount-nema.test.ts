@@ -348,3 +348,53 @@ test('a frame nobody can read tells nothing, what is on the plate beside it stil
     });
   }
 });
+
+test('nothing known of set or motor: every question the mount always has is a reading, no other is asked', () => {
+  const nothing = { frame: null, mounting: null, terminalBox: null, massKg: null, lengthMm: null, ratings: [] };
+  const found = judged(nema, {
+    failed: null,
+    motor: nothing,
+    set: { shaftDirection: null, coupling: null, base: null, seat: null, supply: null, load: null, surroundings: null },
+  });
+  expectMount(found, {
+    mounting: ['check', null, 'foot', 'reading'],
+    'shaft-height': ['check', null, null, 'reading'],
+    'foot-holes': ['check', null, null, 'reading'],
+    'shaft-position': ['check', null, null, 'reading'],
+    'shaft-diameter': ['check', null, null, 'reading'],
+    key: ['check', null, null, 'reading'],
+  });
+  expect(found.verdict).toBe('check-first');
+});
+
+test('a 213T for a 184T is too high by 17.55 mm and its holes by 12.7 mm each', () => {
+  // 133.35 − 114.3 = 19.05 less 1.5 of shims; (215.9 − 190.5)/2. Ends 174.752 for 139.7: 85.852 − 35.052 carries 50.8.
+  const found = judged(nema, { motor: { frame: '213T' }, set: { coupling: { hub: { reboreToMm: 35 } } } });
+  expectMount(found, {
+    mounting: ['ok', 'foot', 'foot'],
+    'shaft-height': ['block', 133.35, 114.3],
+    'foot-holes': ['block', '215.9 × 139.7', '190.5 × 139.7'],
+    'shaft-position': ['check', 174.752, 139.7, 'reading'],
+    'shaft-diameter': ['work', 34.925, 28.575, 'rebore'],
+    'shaft-length': ['ok', 85.852, 60],
+    key: ['ok', 7.925, 6.35],
+  });
+  expect(found).toMatchObject({ verdict: 'unsuitable', hours: 4 });
+});
+
+test('a gap of 40 mm takes the 35.052 mm of a 213T down to 4.948, and not to 5', () => {
+  // Seat told at the height of a 213T, so that only the place asks.
+  const ask = (gapMinMm: number) =>
+    judged(nema, {
+      motor: { frame: '213T' },
+      set: { seat: { shaftHeightMm: 133.35 }, coupling: { gapMm: 40, gapMinMm } },
+    }).of('shaft-position');
+  expect(ask(4.9)).toMatchObject({ grade: 'note', work: null });
+  expect(ask(5)).toMatchObject({ grade: 'block', work: null });
+  // Where the base may be drilled the motor is set further from the pump.
+  const drilled = judged(nema, {
+    motor: { frame: '213T' },
+    set: { base: { slotting: true }, coupling: { gapMm: 40, gapMinMm: 5 } },
+  });
+  expect(drilled.of('shaft-position')).toMatchObject({ grade: 'work', work: { id: 'move-base', hours: 4 } });
+});
