@@ -76,9 +76,10 @@ describe('S1 a problem tells its path, its value and what is right', () => {
       '{"candidates":[],"set":{"tag":"P","mounting":"foot","load":{"shaftKw":1e309}}}',
       { path: 'set.load.shaftKw' },
     ],
-  ])('%s', async (_name, body, problem) => {
+  ])('%s', async (name, body, problem) => {
     const answer = await sent(body);
-    expect(answer.status).toBe(400);
+    // What is no JSON at all is a bad request; JSON that is no case is not processed.
+    expect(answer.status).toBe(/broken|empty/.test(name) ? 400 : 422);
     expect(answer.headers.get('content-type')).toBe('application/problem+json');
     const told = await answer.json();
     expect(told.problems).toContainEqual(expect.objectContaining(problem));

@@ -40,13 +40,13 @@ test.each([
   ['a word', 'hello', '', 404, 'frame'],
   ['nothing', ' ', '', 404, 'frame'],
   ['a text of a mile', '9'.repeat(5_000), '', 404, 'frame'],
-  ['poles that are odd', '225M', '?poles=3', 400, 'poles'],
-  ['poles that are no number', '225M', '?poles=two', 400, 'poles'],
-  ['poles left empty', '225M', '?poles=', 400, 'poles'],
-  ['a mounting not understood', '112M', '?mounting=hanging', 400, 'mounting'],
-  ['S1 an unknown key', '112M', '?colour=blue', 400, 'colour'],
-  ['a key twice', '225M', '?poles=2&poles=4', 400, 'poles'],
-  ['another system', '56', '?system=JIS', 400, 'system'],
+  ['poles that are odd', '225M', '?poles=3', 422, 'poles'],
+  ['poles that are no number', '225M', '?poles=two', 422, 'poles'],
+  ['poles left empty', '225M', '?poles=', 422, 'poles'],
+  ['a mounting not understood', '112M', '?mounting=hanging', 422, 'mounting'],
+  ['S1 an unknown key', '112M', '?colour=blue', 422, 'colour'],
+  ['a key twice', '225M', '?poles=2&poles=4', 422, 'poles'],
+  ['another system', '56', '?system=JIS', 422, 'system'],
 ])('%s is refused with its path', async (_name, frame, query, status, path) => {
   const answer = await asked(frame, query);
   expect([answer.status, answer.headers.get('content-type')]).toEqual([status, 'application/problem+json']);

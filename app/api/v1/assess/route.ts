@@ -1,6 +1,7 @@
 import { assess } from '@/lib/matching/assess';
 import { assessCase } from '@/lib/plant/assess-case';
-import { readJson } from '@/lib/plant/reading';
+import { jsonText } from '@/lib/plant/json-text';
+import { read } from '@/lib/plant/reading';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { askedBy } from '../asked-by';
 import { jsonSent } from '../json-sent';
@@ -11,8 +12,10 @@ export const POST = (request: Request) =>
   askedBy(request, 'set.assess', async (actor) => {
     const text = await jsonSent(request);
     if (text instanceof Response) return text;
-    const asked = readJson(assessCase, text);
-    if (!asked.ok) return problem(400, 'The case cannot be judged as it stands.', asked.problems);
+    const json = jsonText(text);
+    if (!json.ok) return problem(400, 'The body is not JSON.', json.problems);
+    const asked = read(assessCase, json.value);
+    if (!asked.ok) return problem(422, 'The case cannot be judged as it stands.', asked.problems);
     const { settings } = await siteSettings(actor);
     return answer(assess(asked.value, settings));
   });

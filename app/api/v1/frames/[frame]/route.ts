@@ -22,18 +22,18 @@ export const GET = (request: Request, { params }: { params: Promise<{ frame: str
     const twice = [...new Set(query.keys())].filter((key) => query.getAll(key).length > 1);
     if (twice.length > 0)
       return problem(
-        400,
+        422,
         'The question is not understood.',
         twice.map((path) => ({ path, value: null, says: 'is there more than once' })),
       );
     const options = read(asked, Object.fromEntries(query));
-    if (!options.ok) return problem(400, 'The question is not understood.', options.problems);
+    if (!options.ok) return problem(422, 'The question is not understood.', options.problems);
     const { mounting = null, poles = null, system = null } = options.value;
     const found = frameAnswer(written((await params).frame), { mounting, poles, system });
     if (found.ok) return answer(found.value);
     const isUnknown = found.problems.some(({ path }) => path === 'frame');
     return problem(
-      isUnknown ? 404 : 400,
+      isUnknown ? 404 : 422,
       isUnknown ? 'No such frame.' : 'The question contradicts itself.',
       found.problems,
     );
