@@ -52,3 +52,20 @@ export function expectMount(found: Judged, expected: Partial<Record<Mount, Answe
 
 const about = (value: Value) => (typeof value === 'number' ? expect.toSatisfy((mm) => isNear(mm, value)) : value);
 const isNear = (mm: unknown, value: number) => typeof mm === 'number' && Math.abs(mm - value) <= TO_MM;
+
+// Inches of NEMA MG 1-2016 4.4.1 (feet, shafts), 4.4.4 (C faces) and the superseded 1952 series, times 25.4:
+// 182T and 184T: D 4.5 = 114.3; 2E 7.5 = 190.5; 2F 4.5 = 114.3 and 5.5 = 139.7; H 0.41; BA 2.75 + N-W 2.75 = 139.7;
+// U 1.125 = 28.575; S 0.25 = 6.35. The base case is a 184T for a 184T, hub 60 mm, 1.5 mm of shims, limit 6.
+export const SHAFT = {
+  'shaft-diameter': ['ok', 28.575, 28.575],
+  'shaft-length': ['ok', 69.85, 60],
+  key: ['ok', 6.35, 6.35],
+} as const;
+/** The whole answer of a 184T in place of a 184T. */
+export const TWIN = {
+  mounting: ['ok', 'foot', 'foot'],
+  'shaft-height': ['ok', 114.3, 114.3],
+  'foot-holes': ['ok', '190.5 × 139.7', '190.5 × 139.7'],
+  'shaft-position': ['ok', 139.7, 139.7],
+  ...SHAFT,
+} as const;
