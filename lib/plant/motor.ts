@@ -54,12 +54,7 @@ export const motor = z.strictObject({
   /** Per cent of full-load torque. */
   breakdownPct: upTo(800),
   enclosure: told(text(20)),
-  ip: told(
-    z
-      .string()
-      .regex(/^IP[0-6X][0-9X]K?$/, 'IP and two digits, such as IP55; X where the plate shows none')
-      .max(5),
-  ),
+  ip: told(z.string().regex(/^IP[0-6X][0-9X]K?$/, 'IP and two digits, such as IP55; X where the plate shows none')),
   insulation: oneOf(['A', 'E', 'B', 'F', 'H', 'N', 'R']),
   ambientC: told(z.number().min(-60).max(120)),
   duty: told(z.string().regex(/^S([1-9]|10)$/, 'a duty type S1 to S10')),

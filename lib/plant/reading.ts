@@ -75,4 +75,8 @@ function shown(input: unknown): string | null {
   return typeof input === 'string' ? shortened(JSON.stringify(input.slice(0, LONGEST_SHOWN))) : String(input);
 }
 
-const shortened = (text: string) => (text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN - 3)}...` : text);
+/** Short and one line, whatever was sent. */
+function shortened(text: string): string {
+  const short = text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN - 3)}...` : text;
+  return short.replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/gu, ' ');
+}

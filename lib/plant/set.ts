@@ -103,6 +103,13 @@ const surroundings = {
   classification: classification.nullable().optional(),
 };
 
+/** The failed motor is known by its plate: its plant number may be untold, and is then named so. */
+const failedMotor = motor.extend({
+  id: text(60)
+    .nullish()
+    .transform((id) => id ?? '(number not told)'),
+});
+
 /** One installed pump-motor set: how it holds, couples, feeds, loads and surrounds its motor. */
 export const set = z
   .strictObject({
@@ -110,7 +117,7 @@ export const set = z
     mounting: z.enum(FOOTINGS),
     shaftDirection: oneOf(['horizontal', 'down', 'up']),
     rotation: oneOf(['cw', 'ccw', 'either']),
-    failed: told(motor),
+    failed: told(failedMotor),
     seat: group(seat),
     coupling: group(coupling),
     base: group(base),

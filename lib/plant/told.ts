@@ -15,14 +15,14 @@ export const upTo = (max: number) => told(z.number().positive().max(max));
 export const fromZeroTo = (max: number) => told(z.number().nonnegative().max(max));
 export const yesNo = () => told(z.boolean());
 export const oneOf = <const T extends readonly [string, ...string[]]>(values: T) => told(z.enum(values));
-/** Text as stamped: short, one line. */
+/** Text as stamped: short, one line, of whole characters. */
 export const text = (max = 80) =>
   z
     .string()
     .trim()
     .min(1)
     .max(max)
-    .regex(/^[^\p{Cc}]*$/u, 'must be one line of plain text');
+    .regex(/^[^\p{Cc}\p{Cs}\p{Zl}\p{Zp}]*$/u, 'must be one line of plain text');
 /** A day as YYYY-MM-DD. */
 export const day = () => told(z.iso.date());
 

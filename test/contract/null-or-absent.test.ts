@@ -51,7 +51,7 @@ describe.each(variants)('null or absence means not known, %s', (_, whole) => {
       }
     }
     const needed = ['set', 'set.tag', 'set.mounting', 'candidates', 'candidates.*.id'];
-    const within = [...refused].filter((key) => !needed.includes(key) && key !== 'set.failed.id');
+    const within = [...refused].filter((key) => !needed.includes(key));
     // A classification is of a scheme and a place in it, or there is none.
     expect(within.filter((key) => !/classification\.(scheme|zone|class|division)$/.test(key))).toEqual([]);
     for (const key of needed) expect(refused).toContain(key);
