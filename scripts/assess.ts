@@ -2,7 +2,7 @@
 import { assess } from '../lib/matching/assess';
 import { defaultSettings } from '../lib/matching/default-settings';
 import { assessCase } from '../lib/plant/assess-case';
-import { readJson } from '../lib/plant/reading';
+import { readJson } from '../lib/plant/read-json';
 import { answer, textGiven } from './given';
 
 const given = await textGiven('assess FILE.json (or - for standard input)');

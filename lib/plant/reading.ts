@@ -1,5 +1,4 @@
 import type { z } from 'zod';
-import { jsonText } from './json-text';
 import { rightAt } from './right-at';
 
 /** One thing that was not understood: where, what stood there, and what would be right. */
@@ -30,12 +29,6 @@ export function read<T extends z.ZodType>(schema: T, input: unknown): Reading<z.
   }
   if (more > 0) problems.push({ path: WHOLE, value: null, says: `has ${more} more problems: mend these first` });
   return { ok: false, problems };
-}
-
-/** As `read`, from text that should be one JSON value. */
-export function readJson<T extends z.ZodType>(schema: T, text: string): Reading<z.output<T>> {
-  const input = jsonText(text);
-  return input.ok ? read(schema, input.value) : input;
 }
 
 const WHOLE = '(whole)';

@@ -1,7 +1,8 @@
 import { type Assessment, assess } from '@/lib/matching/assess';
 import { defaultSettings } from '@/lib/matching/default-settings';
 import { assessCase } from '@/lib/plant/assess-case';
-import { type Problem, type Reading, readJson } from '@/lib/plant/reading';
+import { readJson } from '@/lib/plant/read-json';
+import type { Problem, Reading } from '@/lib/plant/reading';
 import type { Json } from './example';
 
 /** What the command does with the text it was given. */
