@@ -6,10 +6,10 @@ export const bareWords: readonly { field: FieldName; pattern: RegExp }[] = [
   ...areaWords,
   // A frame that nothing else on a plate looks like: a T, TS, U, JM ... frame of NEMA, a height and S, M or L of IEC.
   bare('frame', String.raw`(?:1[48]|2[158]|3[26]|4[04])\d(?:/\d)?(?:T|U|J[MP])[A-Z]{0,2}V?`),
-  bare('frame', String.raw`(?:63|71|80|90|100|112|132|160|180|200|225|250|280|315|355)(?:S/M|M/L|S|M|L)(?:-[2468]P?)?`),
+  bare('frame', '(?:63|71|80|90|100|112|132|160|180|200|225|250|280|315|355)(?:S/M|M/L|S|M|L)(?:-[2468]P?)?'),
   bare('rpm', String.raw`\d[\d.,]{2,5} ?(?:RPM )?\( ?\d{1,2} ?P(?:OLES?)?\.? ?\)`),
   bare('phases', String.raw`[13] ?(?:~|φ|-?PHASE|-?PH\.?)|(?:~|φ) ?[13](?!\d)|(?:SINGLE|THREE)[ -]PHASE`),
-  bare('ip', String.raw`IP ?[\dX]{2}K?`),
+  bare('ip', String.raw`IP[ -]?[\dX]{2}K?`),
   bare('mounting', String.raw`IM ?(?:[BV] ?\d{1,2}|\d{4})(?: ?/ ?(?:IM ?)?(?:[BV] ?)?\d{1,4})*`),
   bare('mounting', String.raw`[BV](?:3|5|6|7|8|14|15|35|34|1|18|19|36)(?: ?/ ?[BV]?\d{1,2})*`),
   bare('terminalBox', 'F-?[123]'),

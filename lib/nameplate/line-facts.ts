@@ -47,6 +47,7 @@ export function lineFacts(text: string): { facts: Fact[]; unread: string[]; prob
     table = null;
     facts.push(...scanned.facts);
     unread.push(...scanned.unread);
+    problems.push(...scanned.problems);
   }
   if (table?.rows === 0) unread.push((lines[table.at] as string).trim());
   return { facts, unread, problems };

@@ -26,7 +26,7 @@ export const measureWords: readonly MeasureWord[] = [
   word(
     'hertz',
     '',
-    String.raw`(?:f ?)?[\[(]HZ[\])]|FREQUENCY|FREQUENZA?|FR[EÉ]QUENCE|FRECUENCIA|FREQUENTIE|FREQ\.?|HERTZ|HZ\.?|CYCLES?|CYC\.?`,
+    String.raw`(?:f ?)?[\[(]HZ[\])]|FREQUENCY|FREQUENZA?|FR[EÉ]QUENCE|FRECUENCIA|FREQUENTIE|FREQ\.?|HERTZ|HZ\.?|CYCLES?|CYC?\.?`,
   ),
   word('power', 'hp', String.raw`HORSEPOWER|(?:P ?)?[\[(]HP[\])]|H\.P\.?|HP\.?`),
   word('power', 'PS', String.raw`PS|CV|KM(?=\s|$)`),

@@ -8,8 +8,27 @@ type Figure = Extract<Token, { kind: 'figure' }>;
  * belong to, or the row cannot be paired and stays as it is: "5 HP 1750 RPM" and "HP 5 RPM 1750" both have one way.
  */
 export function pairTokens(tokens: readonly Token[]): Token[] {
-  return pairRuns(pairRuns(glue(tokens), true), false);
+  return pairRuns(pairRuns(glue(unitsFirst(tokens)), true), false);
 }
+
+/**
+ * "50 Hz: 400 V 4 kW": a colon behind a unit is no sign that its figure follows, where every figure of the row has its
+ * unit behind it.
+ */
+function unitsFirst(tokens: readonly Token[]): Token[] {
+  const out = [...tokens];
+  for (let from = 0; from < out.length; from += 1) {
+    if (out[from]?.kind !== 'figure') continue;
+    let to = from;
+    while (out[to]?.kind === 'figure' && out[to + 1]?.kind === 'measure') to += 2;
+    const isWhole = from < to && !isPart(out[to]) && !isPart(out[from - 1]);
+    for (let i = from + 1; isWhole && i < to; i += 2) out[i] = { ...(out[i] as Measure), isFirm: false };
+    from = Math.max(from, to - 1);
+  }
+  return out;
+}
+
+const isPart = (token: Token | undefined): boolean => token?.kind === 'figure' || token?.kind === 'measure';
 
 const joined = (measure: Measure, figure: Figure): Token => ({
   kind: 'fact',
@@ -42,8 +61,8 @@ function glue(tokens: readonly Token[]): Token[] {
       i += 2;
     } else if (
       one.kind === 'measure' &&
-      one.isFirm &&
       next?.kind === 'figure' &&
+      (one.isFirm || (one.end === next.at && one.end - one.at > 1)) &&
       !(third?.kind === 'measure' && isRepeat(one, third))
     ) {
       out.push(joined(one, next));

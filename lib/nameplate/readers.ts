@@ -43,7 +43,7 @@ export const readers: Partial<Record<FieldName, (text: string) => PartReading>> 
   ambient: (text) => figureFor('ambientC', text, readTemperature(highest(text))),
   design: (text) => letters('design', text.toUpperCase(), text),
   codeLetter: (text) => letters('codeLetter', text.toUpperCase(), text),
-  ip: (text) => letters('ip', text.replaceAll(/\s/g, '').toUpperCase(), text),
+  ip: (text) => letters('ip', text.replaceAll(/[\s-]/g, '').toUpperCase(), text),
   driveDuty,
   washdown,
   area,

@@ -39,10 +39,7 @@ export function efficiencyClass(set: PumpSet, candidate: Motor, { row, point, se
     settings.pricePerKwh === null
       ? ''
       : ` (${figure(Math.abs(kwh) * settings.pricePerKwh, 0)}${settings.currency === null ? '' : ` ${settings.currency}`})`;
-  return note(
-    compared,
-    `${plated}: ${figure(Math.abs(kwh), 0)} kWh ${kwh < 0 ? 'less' : 'more'} ${per}${money}.`,
-  );
+  return note(compared, `${plated}: ${figure(Math.abs(kwh), 0)} kWh ${kwh < 0 ? 'less' : 'more'} ${per}${money}.`);
 }
 
 const CITE = 'IEC 60034-30-1, NEMA MG 1 12.59: nominal against nominal; DOE fact sheet (part load, read in one text)';
