@@ -1,3 +1,4 @@
+import type { Problem } from '@/lib/plant/reading';
 import type { Fact } from './field-name';
 import { labelAt, startsLabel } from './label-at';
 import { loneFigures } from './lone-figures';
@@ -6,7 +7,6 @@ import { plainLine } from './plain-line';
 import type { Token } from './token';
 import { unreadOf } from './unread-of';
 import { bareAt, figureAt, measureAt } from './words-at';
-import type { Problem } from '@/lib/plant/reading';
 
 /** What a line says, as it stood, and the parts of it that nobody reads. */
 export interface ScannedLine {

@@ -20,7 +20,7 @@ export function readNumber(text: string, bounds: Bounds): ReadingOfText<number> 
   const value = fraction(written) ?? plain(written);
   if (value === null) return notUnderstood(written, looksLike(written) ?? 'is not a figure');
   if (value < bounds.min || value > bounds.max)
-    return notUnderstood(written, `is not between ${figure(bounds.min)} and ${figure(bounds.max)}`);
+    return notUnderstood(written, `is not between ${figure(bounds.min, 3)} and ${figure(bounds.max)}`);
   return understood(value);
 }
 

@@ -18,7 +18,7 @@ export function readPower(text: string): ReadingOfText<WrittenPower[]> {
   });
 }
 
-const BOUNDS = { w: { min: 1, max: 100_000 }, other: { min: 0.01, max: 15_000 } };
+const BOUNDS = { w: { min: 10, max: 100_000 }, other: { min: 0.01, max: 15_000 } };
 
 /** "1/2" is one power, "4.8/5.5" two. */
 const powersIn = (figures: string): string[] =>

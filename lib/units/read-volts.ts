@@ -12,8 +12,9 @@ export interface WrittenVolts {
 /** "460", "230/460 V", "208-230/460", "400/690 V Δ/Y", "380-420Y/220-240D": every voltage stamped, in the order written. */
 export function readVolts(text: string): ReadingOfText<WrittenVolts[]> {
   let bare = text.trim().replace(/[∆△]/g, 'Δ');
-  const after = BEHIND.exec(bare);
-  const before = BEFORE.exec(bare);
+  const isEachTold = bare.split('/').every((part) => ENDS_IN_LETTER.test(part));
+  const after = isEachTold ? null : BEHIND.exec(bare);
+  const before = isEachTold ? null : BEFORE.exec(bare);
   const letters = (after ?? before)?.[1];
   if (letters !== undefined) bare = after ? bare.slice(0, after.index) : bare.slice(before?.[0].length);
   bare = bare.replace(UNIT, '').trim();
@@ -36,6 +37,8 @@ const LETTER = '(?:ΔΔ|YY|Δ|Y|D|star|delta|wye)';
 const UNIT = /\s?(?:volts?|vac|v\s?~|v)\.?$/i;
 /** Letters behind the unit ("400/690 V Δ/Y"); a lone letter glued to a lone figure is read with the figure. */
 const BEHIND = new RegExp(`(?<=v(?:olts?)?\\.?\\s?|\\s)(${LETTER}(?:\\s?/\\s?${LETTER})*)$`, 'i');
+/** "400 Δ/690 Y": every voltage carries its own letter, read with it. */
+const ENDS_IN_LETTER = new RegExp(`\\d.*${LETTER}$`, 'i');
 const BEFORE = new RegExp(`^(${LETTER}(?:\\s?/\\s?${LETTER})*)\\s?(?=\\d)`, 'i');
 const GLUED = new RegExp(`\\s?(${LETTER})$`, 'i');
 

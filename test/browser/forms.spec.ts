@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { shelfCandidates } from './candidates';
+import { isFree, ownSetsOf, REFUSED } from './own-sets';
 import { stateOf } from './person';
 
 test('a fault of blanks is refused and a told one stands on the page', async ({ page }, info) => {
@@ -16,8 +17,8 @@ test('a fault of blanks is refused and a told one stands on the page', async ({ 
 test('signed out over a filled form, nothing typed is lost', async ({ browser }) => {
   const context = await browser.newContext({ storageState: stateOf('technician') });
   const page = await context.newPage();
-  const [best] = await shelfCandidates(page, 'OR-115');
-  await page.goto(`/sets/OR-115/swap/${best}`);
+  const [best] = await shelfCandidates(page, REFUSED);
+  await page.goto(`/sets/${REFUSED}/swap/${best}`);
   await page.getByText('Bearing', { exact: true }).click();
   await page.getByText('To repair', { exact: true }).click();
   await page.getByLabel('Note').fill('typed with gloves');
@@ -32,11 +33,12 @@ test('signed out over a filled form, nothing typed is lost', async ({ browser })
 });
 
 test('a motor is taken from another set only when it is said that that set may stop', async ({ page }, info) => {
-  const tag = info.project.name === 'phone' ? 'EF-110' : 'EF-101';
+  const tag = ownSetsOf(info.project.name).taking;
   await page.goto(`/sets/${tag}/candidates?from=set`);
-  const first = page.locator('.cand').first();
-  const number = (await first.getByRole('heading').textContent()) ?? '';
-  const [, stops = ''] = /^Stops ([A-Z]+-\d+)/.exec((await first.getByText(/^Stops /).textContent()) ?? '') ?? [];
+  const stopped = await page.getByText(/^Stops [A-Z]+-\d+/).allTextContents();
+  const stops = stopped.map((words) => /[A-Z]+-\d+/.exec(words)?.[0] ?? '').find(isFree) ?? '';
+  const taken = page.locator('.cand').filter({ hasText: `Stops ${stops}` });
+  const number = (await taken.first().getByRole('heading').textContent()) ?? '';
   await page.goto(`/sets/${tag}/swap/${number}`);
   await page.getByText('Winding', { exact: true }).click();
   await page.getByText('To scrap', { exact: true }).click();

@@ -1,19 +1,12 @@
 import { expect, test } from '@playwright/test';
 import { shelfCandidates } from './candidates';
+import { ownSetsOf, REFUSED } from './own-sets';
 import { complaintsOf, stateOf } from './person';
-
-// A swap cannot be undone, so each test has a set of its own, and a spare that no other of them would take.
-const TAGS = {
-  desk: { whole: 'CP-108', without: 'SL-107', race: 'CP-110' },
-  phone: { whole: 'OR-106', without: 'OR-102', race: 'RF-107' },
-} as const;
-const REFUSED = 'OR-115';
-const tagsOf = (project: string) => TAGS[project === 'phone' ? 'phone' : 'desk'];
 
 test('from a misspelt tag to the record: find, set, list, candidate, drawing, swap, history', async ({
   page,
 }, info) => {
-  const tag = tagsOf(info.project.name).whole;
+  const tag = ownSetsOf(info.project.name).whole;
   const complaints = complaintsOf(page);
   await page.goto('/');
   await page.getByRole('searchbox').fill(tag.replace('0', 'O').replace('-', ' '));
@@ -49,7 +42,7 @@ test.describe('without script', () => {
   test.use({ javaScriptEnabled: false });
 
   test('a refused form keeps what was typed, and the mended one is recorded', async ({ page }, info) => {
-    const tag = tagsOf(info.project.name).without;
+    const tag = ownSetsOf(info.project.name).without;
     const [best] = await shelfCandidates(page, tag);
     await page.goto(`/sets/${tag}/swap/${best}`);
     await page.getByLabel('Insulation').fill('plenty');
@@ -73,7 +66,7 @@ test.describe('without script', () => {
 test('of two who fill one set at once, one is told who was first, with all that was typed', async ({
   browser,
 }, info) => {
-  const tag = tagsOf(info.project.name).race;
+  const tag = ownSetsOf(info.project.name).race;
   const [one, two] = await Promise.all([
     browser.newPage({ storageState: stateOf('technician') }),
     browser.newPage({ storageState: stateOf('planner') }),

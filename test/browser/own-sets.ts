@@ -1,0 +1,15 @@
+/** A swap cannot be undone, so each test has a set of its own, and no other test may empty it. */
+export const OWN_SETS = {
+  desk: { whole: 'CP-108', without: 'SL-107', race: 'CP-110', taking: 'EF-101' },
+  phone: { whole: 'OR-106', without: 'OR-102', race: 'RF-107', taking: 'EF-110' },
+} as const;
+
+/** Swaps are tried on these and refused. */
+export const REFUSED = 'OR-115';
+
+export const ownSetsOf = (project: string) => OWN_SETS[project === 'phone' ? 'phone' : 'desk'];
+
+const TAKEN: readonly string[] = [REFUSED, ...Object.values(OWN_SETS).flatMap((sets) => Object.values(sets))];
+
+/** No test counts on the motor of this set. */
+export const isFree = (tag: string): boolean => !TAKEN.includes(tag);
