@@ -9,6 +9,9 @@ const DETAIL_PX = (COLUMN_PX - 16) / 2;
 /** Under this many px a difference cannot be seen in a view and gets a detail. */
 const SEEN_PX = 2;
 
+/** Where nearly nothing is known, what is drawn can be a point: a view still has room for its text. */
+const LEAST_MM = 10;
+
 export interface ViewFrame {
   viewBox: Box;
   textMm: number;
@@ -22,7 +25,7 @@ export function frameView(
   margin: { left: number; right: number; top: number; bottom: number },
 ): ViewFrame {
   const share = TEXT_PX / COLUMN_PX;
-  const width = content.width / (1 - share * (margin.left + margin.right));
+  const width = Math.max(content.width, LEAST_MM) / (1 - share * (margin.left + margin.right));
   const textMm = width * share;
   return {
     viewBox: {
