@@ -1,13 +1,21 @@
 import { areaWords } from './area-words';
 import type { FieldName } from './field-name';
 
+const IEC_FRAME = '(?:63|71|80|90|100|112|132|160|180|200|225|250|280|315|355)(?:S/M|M/L|S|M|L)(?:-[2468]P?)?';
+
+const LETTER = '(?:ΔΔ|YY|Δ|Y|D|STAR|DELTA|WYE)';
+const VOLTS = String.raw`\d[\d.,]*(?: ?- ?\d[\d.,]*)? ?V`;
+
 /** What is stamped without a label and can be nothing else. */
 export const bareWords: readonly { field: FieldName; pattern: RegExp }[] = [
   ...areaWords,
   // A frame that nothing else on a plate looks like: a T, TS, U, JM ... frame of NEMA, a height and S, M or L of IEC.
-  bare('frame', String.raw`(?:1[48]|2[158]|3[26]|4[04])\d(?:/\d)?(?:T|U|J[MP])[A-Z]{0,2}V?`),
-  bare('frame', '(?:63|71|80|90|100|112|132|160|180|200|225|250|280|315|355)(?:S/M|M/L|S|M|L)(?:-[2468]P?)?'),
+  bare('frame', `IEC ${IEC_FRAME}`),
+  bare('frame', String.raw`(?:NEMA )?(?:1[48]|2[158]|3[26]|4[04])\d(?:/\d)?(?:T|U|J[MP])[A-Z]{0,2}V?`),
+  bare('frame', IEC_FRAME),
+  bare('frameInType', `[A-Z]{1,4}${IEC_FRAME}`),
   bare('rpm', String.raw`\d[\d.,]{2,5} ?(?:RPM )?\( ?\d{1,2} ?P(?:OLES?)?\.? ?\)`),
+  bare('volts', `${VOLTS} ?${LETTER} ?/ ?${VOLTS} ?${LETTER}`),
   bare('phases', String.raw`[13] ?(?:~|φ|-?PHASE|-?PH\.?)|(?:~|φ) ?[13](?!\d)|(?:SINGLE|THREE)[ -]PHASE`),
   bare('ip', String.raw`IP[ -]?[\dX]{2}K?`),
   bare('mounting', String.raw`IM ?(?:[BV] ?\d{1,2}|\d{4})(?: ?/ ?(?:IM ?)?(?:[BV] ?)?\d{1,4})*`),

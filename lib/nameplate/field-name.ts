@@ -1,6 +1,7 @@
 /** What a nameplate can say that is read here. */
 export type FieldName =
   | 'frame'
+  | 'frameInType'
   | 'mounting'
   | 'volts'
   | 'hertz'

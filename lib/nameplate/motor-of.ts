@@ -9,7 +9,12 @@ import { readers } from './readers';
 export function motorOf(facts: readonly Fact[]): PlateReading {
   const problems: Problem[] = [];
   const unread: string[] = [];
+  const isFrameNamed = facts.some(({ field }) => field === 'frame');
   const parts = facts.flatMap((fact) => {
+    if (fact.field === 'frameInType' && isFrameNamed) {
+      unread.push(fact.text);
+      return [];
+    }
     const reader = readers[fact.field];
     if (!reader) return [];
     const read = reader(fact.text);

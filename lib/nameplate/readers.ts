@@ -13,6 +13,7 @@ import { driveDuty } from './fields/drive-duty';
 import { duty } from './fields/duty';
 import { enclosure } from './fields/enclosure';
 import { frame } from './fields/frame';
+import { frameInType } from './fields/frame-in-type';
 import { insulation } from './fields/insulation';
 import { letters } from './fields/letters';
 import { rotation } from './fields/rotation';
@@ -24,6 +25,7 @@ import type { PlateMotor } from './plate-reading';
 /** How each thing that a motor has once is read. */
 export const readers: Partial<Record<FieldName, (text: string) => PartReading>> = {
   frame,
+  frameInType,
   mounting: (text) => {
     const read = mountingCode(text);
     if (!read.ok) return problemsAt('mounting', read.problems);
