@@ -102,16 +102,13 @@ const mmOf = (cell: Cell<number | Limits> | undefined): number | null => {
   return mmOfPrinted(typeof printed === 'number' ? printed : printed[0]);
 };
 
-/**
- * N-W less AH, so that the shaft stands out from the face by AH as printed (BC is rounded once more); BC where AH is not
- * printed; 0 on a D flange, whose face lies in the plane of the shoulder (MG 1 4.4.6, from memory).
- */
+/** BC as printed; else N-W less AH; 0 on a D flange, whose face lies in the plane of the shoulder (MG 1 4.4.6, from memory). */
 function shoulderToFaceMm(name: NemaFrameName, row: NemaFacesRow): number | null {
+  if (row.BC) return mmOfPrinted(row.BC[0]);
   if (row.kind === 'D') return 0;
   // Pump shafts are measured from the face.
   if (row.kind === 'JM' || row.kind === 'JP' || row.kind === 'P') return 0;
   const foot = nemaFootFrame(name);
   const length = row.AH?.[0];
-  if (foot && typeof length === 'number') return mmOfPrinted(foot.NW[0] - length);
-  return row.BC ? mmOfPrinted(row.BC[0]) : null;
+  return foot && typeof length === 'number' ? mmOfPrinted(foot.NW[0] - length) : null;
 }

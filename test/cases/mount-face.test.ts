@@ -11,7 +11,7 @@ const gear = (depthMm: number | null, bushing: boolean | null = null) => ({
 const FACE = { mounting: ['ok', 'face', 'face'] } as const;
 
 test('182TC, 184TC, 182C, 182TCH: which goes in the quill of a 182TC', () => {
-  // 182TC and 184TC: AJ 7.25, AK 8.5, U 1.125 = 28.575, AH 2.62 = 66.548, S 0.25. The feet of a 184TC are untold: a note.
+  // 182TC and 184TC: AJ 7.25, AK 8.5, U 1.125 = 28.575, N-W 2.75 less BC 0.12 = 66.802, S 0.25. The feet of a 184TC are untold: a note.
   const ask = (frame: string) =>
     judged(nema, {
       failed: { frame: '182TC', mounting: 'face' },
@@ -21,7 +21,7 @@ test('182TC, 184TC, 182C, 182TCH: which goes in the quill of a 182TC', () => {
   expectMount(ask('184TC'), {
     ...FACE,
     'shaft-diameter': ['ok', 28.575, 28.575],
-    'shaft-length': ['ok', 66.548, 75],
+    'shaft-length': ['ok', 66.802, 75],
     key: ['ok', 6.35, 6.35],
     face: ['ok', '184TC', '182TC'],
   });
@@ -30,7 +30,7 @@ test('182TC, 184TC, 182C, 182TCH: which goes in the quill of a 182TC', () => {
   expectMount(ask('182TCH'), {
     ...FACE,
     'shaft-diameter': ['ok', 28.575, 28.575],
-    'shaft-length': ['ok', 66.548, 75],
+    'shaft-length': ['ok', 66.802, 75],
     key: ['ok', 6.35, 6.35],
     face: ['block', '182TCH', '182TC'],
   });
@@ -49,7 +49,7 @@ test('182TC, 184TC, 182C, 182TCH: which goes in the quill of a 182TC', () => {
 });
 
 test('a 143TC for a 56C: the same face, a thicker shaft that no quill takes', () => {
-  // Both AJ 5.875, AK 4.5, BD 6.5, 3/8-16. 56C: U 0.625 = 15.875, AH 2.06 = 52.324; 143TC: 0.875 = 22.225, 2.12 = 53.848.
+  // Both AJ 5.875, AK 4.5, BD 6.5, 3/8-16. 56C: U 0.625 = 15.875, AH 2.06 = 52.324; 143TC: 0.875 = 22.225, 2.25 less BC 0.12 = 54.102.
   const found = judged(nema, {
     failed: { frame: '56C' },
     motor: { frame: '143TC' },
@@ -58,7 +58,7 @@ test('a 143TC for a 56C: the same face, a thicker shaft that no quill takes', ()
   expectMount(found, {
     mounting: ['note', null, 'face'],
     'shaft-diameter': ['block', 22.225, 15.875],
-    'shaft-length': ['ok', 53.848, 60],
+    'shaft-length': ['ok', 54.102, 60],
     key: ['ok', 4.775, 4.775],
     face: ['ok', '143TC', '56C'],
   });
