@@ -9,6 +9,8 @@ test('with its database gone a page says so, keeps what was typed, and works aga
   page,
 }) => {
   test.setTimeout(120_000);
+  // What stands in the form is no fault yet.
+  const told = page.getByRole('listitem').filter({ hasText: 'hums and trips' });
   await page.goto('/sets/OR-115');
   await page.getByLabel('What is wrong?').fill('hums and trips');
   killDatabase();
@@ -17,8 +19,7 @@ test('with its database gone a page says so, keeps what was typed, and works aga
   await expect(page.getByLabel('What is wrong?')).toHaveValue('hums and trips');
   await expect(async () => {
     await page.getByRole('button', { name: 'Report the fault' }).click();
-    await expect(page.getByText('hums and trips', { exact: true }).first()).toBeVisible({ timeout: 2_000 });
-    await expect(page.getByText('Faults open')).toBeVisible({ timeout: 2_000 });
+    await expect(told.first()).toBeVisible({ timeout: 2_000 });
   }).toPass({ timeout: 60_000 });
 
   killDatabase();
@@ -28,5 +29,5 @@ test('with its database gone a page says so, keeps what was typed, and works aga
   await expect(async () => {
     expect((await page.goto('/sets/OR-115'))?.status()).toBe(200);
   }).toPass({ timeout: 60_000 });
-  await expect(page.getByText('hums and trips').first()).toBeVisible();
+  await expect(told.first()).toBeVisible();
 });
