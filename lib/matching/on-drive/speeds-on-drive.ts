@@ -38,6 +38,11 @@ function lowest(
 ): Finding | null {
   // A quadratic load asks little torque at low speed, and its heat falls with it.
   if (set.load.kind === 'quadratic') return null;
+  const have = candidate.constantTorqueRange;
+  if (minHertz !== null && base !== null) {
+    const asked = base / minHertz;
+    if (asked <= 1 + DUST || (have !== null && asked <= have + DUST)) return null;
+  }
   const about = { ...compared, cite: RANGE_CITE };
   if (minHertz === null)
     return note(
@@ -52,10 +57,7 @@ function lowest(
       5,
     );
   const need = base / minHertz;
-  if (need <= 1 + DUST) return null;
-  const have = candidate.constantTorqueRange;
   const compare = { ...about, have, need: Math.round(need * 100) / 100, unit: ':1' };
-  if (have !== null && need <= have + DUST) return null;
   if (have === null)
     return toRead(
       compare,
@@ -80,15 +82,15 @@ function highest(
   if (maxHertz === null || base === null || row.synchronousRpm === null) return null;
   const rpm = (row.synchronousRpm * maxHertz) / base;
   const { maxRpm } = candidate;
+  const suits =
+    maxRpm === null ? maxHertz <= base + DUST || isAsBefore || isPlatedFor(candidate, maxHertz) : rpm <= maxRpm + DUST;
+  if (suits) return null;
   const compare = { ...compared, have: maxRpm, need: Math.round(rpm), unit: 'rpm', cite: 'highest speed as declared' };
   if (maxRpm !== null)
-    return rpm <= maxRpm + DUST
-      ? null
-      : block(
-          compare,
-          `At ${figure(maxHertz, 1)} Hz it would turn at ${figure(rpm, 0)} rpm; it may turn at ${figure(maxRpm, 0)}.`,
-        );
-  if (maxHertz <= base + DUST || isAsBefore || isPlatedFor(candidate, maxHertz)) return null;
+    return block(
+      compare,
+      `At ${figure(maxHertz, 1)} Hz it would turn at ${figure(rpm, 0)} rpm; it may turn at ${figure(maxRpm, 0)}.`,
+    );
   return toRead(
     compare,
     `The drive goes to ${figure(maxHertz, 1)} Hz, ${figure(rpm, 0)} rpm; how fast the motor may turn is unknown.`,

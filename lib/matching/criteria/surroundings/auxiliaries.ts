@@ -55,6 +55,7 @@ const JUDGED = bit.thermistor | bit.thermostat | bit.rtd | bit.encoder | bit['in
 
 const masks = new WeakMap<readonly Auxiliary[], number>();
 function maskOf(names: readonly Auxiliary[]): number {
+  if (names.length === 0) return 0;
   const kept = masks.get(names);
   if (kept !== undefined) return kept;
   let mask = 0;
