@@ -1,9 +1,9 @@
+import { LETTER } from '@/lib/units/read-volts';
 import { areaWords } from './area-words';
 import type { FieldName } from './field-name';
 
 const IEC_FRAME = '(?:63|71|80|90|100|112|132|160|180|200|225|250|280|315|355)(?:S/M|M/L|S|M|L)(?:-[2468]P?)?';
 
-const LETTER = '(?:ΔΔ|YY|Δ|Y|D|STAR|DELTA|WYE)';
 const VOLTS = String.raw`\d[\d.,]*(?: ?- ?\d[\d.,]*)? ?V`;
 
 /** What is stamped without a label and can be nothing else. */

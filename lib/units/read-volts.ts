@@ -33,7 +33,8 @@ export function readVolts(text: string): ReadingOfText<WrittenVolts[]> {
   );
 }
 
-const LETTER = '(?:ΔΔ|YY|Δ|Y|D|star|delta|wye)';
+/** How a connection is stamped: star, delta or double star. */
+export const LETTER = '(?:ΔΔ|YY|Δ|Y|D|star|delta|wye)';
 const UNIT = /\s?(?:volts?|vac|v\s?~|v)\.?$/i;
 /** Letters behind the unit ("400/690 V Δ/Y"); a lone letter glued to a lone figure is read with the figure. */
 const BEHIND = new RegExp(`(?<=v(?:olts?)?\\.?\\s?|\\s)(${LETTER}(?:\\s?/\\s?${LETTER})*)$`, 'i');

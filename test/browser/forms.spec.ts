@@ -37,6 +37,7 @@ test('a motor is taken from another set only when it is said that that set may s
   await page.goto(`/sets/${tag}/candidates?from=set`);
   const stopped = await page.getByText(/^Stops [A-Z]+-\d+/).allTextContents();
   const stops = stopped.map((words) => /[A-Z]+-\d+/.exec(words)?.[0] ?? '').find(isFree) ?? '';
+  expect(stops, 'a set that no other test counts on').not.toBe('');
   const taken = page.locator('.cand').filter({ hasText: `Stops ${stops}` });
   const number = (await taken.first().getByRole('heading').textContent()) ?? '';
   await page.goto(`/sets/${tag}/swap/${number}`);

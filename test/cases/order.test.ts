@@ -56,7 +56,7 @@ test('among equals the nearer store, then the nearer power, then the id', () => 
 });
 
 test('a spare whose winding reads too low is last and unsuitable, and the reason is said', () => {
-  // IEEE 43-2013: at least 5 MΩ for a form-wound or newer low-voltage winding (read in one text)
+  // IEEE 43-2013 table 3: 5 MΩ for a random winding below 1 kV (from memory)
   const [first, last] = listed({
     damp: { spare: { insulationMohm: 0.2, testedOn: '2026-01-01' } },
     dry: { frame: '182T' },

@@ -18,7 +18,7 @@ test.each([
 });
 
 test('an enclosure word promises only its least degree, and nothing at all is for a reading', () => {
-  // TEFC: at least IP44; ODP: IP12 or so (NEMA MG 1 5): neither is IP55
+  // TEFC is at least IP54 (table of enclosures), which is less than IP55
   const tefc = judged(nema, { motor: { ip: null } });
   expect(tefc.of('enclosure')).toMatchObject({ grade: 'check', by: 'reading', have: 'TEFC', need: 'IP55' });
   const bare = judged(nema, { motor: { ip: null, enclosure: null } });
@@ -26,7 +26,7 @@ test('an enclosure word promises only its least degree, and nothing at all is fo
 });
 
 test('50 °C: 92 % of the rating is left, and 3 kW still go', () => {
-  // Table of makers after IEC 60034-1 6 (read in one text): 0.92 at 50 °C up to 1000 m; 0.92 × 3.7285 = 3.43022; need 3.0167
+  // An application manual for NEMA motors, read in one text (no standard has the factors): 0.92 at 50 °C up to 1000 m; 0.92 × 3.7285 = 3.43022; need 3.0167
   const found = judged(nema, { set: { surroundings: { ambientC: 50 } } });
   expect(found.of('temperature-altitude')).toMatchObject({ grade: 'note', have: 40, need: 50 });
   expect(found.of('power')).toMatchObject({ grade: 'ok', have: near(3.4302, 2), need: near(3.0167, 2) });
@@ -85,7 +85,7 @@ test.each([
 });
 
 test('a belt on a 184T of 5 hp, four poles: a sheave of 3.0 in at least', () => {
-  // NEMA MG 1-2016 Table 14-1: 182T/184T, 5 hp at 1800 rpm: V-belt sheave pitch diameter 3.0 in = 76.2 mm
+  // NEMA MG 1 14.42: 184T, 5 hp at 1800 rpm: V-belt sheave of 3.0 in pitch diameter = 76.2 mm
   const belt = (pitchDiameterMm: number | null, changeable: boolean | null) =>
     judged(nema, { set: { coupling: { type: 'belt', sheave: { pitchDiameterMm, changeable } } } }).of('bearings');
   expect(belt(90, false)).toMatchObject({ grade: 'ok', have: 90, need: near(76.2, 1) });
