@@ -19,6 +19,8 @@ export interface Entry {
 export interface By {
   siteId: string;
   userId: string | null;
+  /** What was changed together and can be undone together (lib/register/commands/undo-change.ts). */
+  changeId?: string;
 }
 
 /** Writes who changed what from what to what, in the transaction of the change itself. */
@@ -27,6 +29,7 @@ export async function record(tx: Tx, by: By, ...entries: Entry[]): Promise<void>
     data: entries.map(({ action, thing, thingId, before = null, after = null, note = null }) => ({
       siteId: by.siteId,
       byId: by.userId,
+      changeId: by.changeId ?? null,
       action,
       thing,
       thingId,
