@@ -5,6 +5,7 @@ export const PLACES = [
   { href: '/sets', words: 'Sets' },
   { href: '/stores', words: 'Stores' },
   { href: '/frames', words: 'Frames' },
+  { href: '/desk', words: 'Desk' },
 ] as const;
 export type Place = (typeof PLACES)[number]['href'];
 
