@@ -56,7 +56,7 @@ test('R6 a motor’s history tells every place it was in', async () => {
   const moves = (await motorHistory(actor, got(motors, 'M-7')))
     .flatMap((line) => (line.kind === 'change' && line.action === 'motor.move' ? [line] : []))
     .sort((a, b) => a.at.getTime() - b.at.getTime())
-    .map(({ before, after }) => [before, after]);
+    .map(({ before, after }) => [placeOf(before), placeOf(after)]);
   const inSet = { place: 'in-set', setId: got(sets, 'P-101'), shelfId: null };
   const onShelf = { place: 'on-shelf', setId: null, shelfId };
   expect(moves).toEqual([
@@ -86,3 +86,9 @@ test('S3 what a person wrote is kept letter by letter', async () => {
   await reportFault(actor, got(sets, 'P-101'), says);
   expect((await setByTag(actor, 'P-101'))?.faults[0]?.says).toBe(says);
 });
+
+/** Where it was; the audit tells more, such as since when. */
+const placeOf = (told: unknown) => {
+  const { place, setId, shelfId } = told as Record<string, unknown>;
+  return { place, setId, shelfId };
+};

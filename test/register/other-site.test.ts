@@ -12,6 +12,7 @@ import { motorHistory } from '@/lib/register/queries/motor-history';
 import { nearestTags } from '@/lib/register/queries/nearest-tags';
 import { overview } from '@/lib/register/queries/overview';
 import { recentSets } from '@/lib/register/queries/recent-sets';
+import { recordOn } from '@/lib/register/queries/record-on';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { setHistory } from '@/lib/register/queries/set-history';
 import { shelfMotors } from '@/lib/register/queries/shelf-motors';
@@ -47,6 +48,10 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
   overview: {
     asked: overview,
     nothing: expect.objectContaining({ sets: 0, setsWithoutMotor: 0, openFaults: 0, swapsInThirtyDays: 0 }),
+  },
+  'record-on': {
+    asked: (actor) => recordOn(actor, 'motor', got(here.motors, 'M-7'), new Date()),
+    nothing: { outcome: 'unknown' },
   },
   'recent-sets': { asked: recentSets, nothing: [] },
   'set-by-tag': { asked: (actor) => setByTag(actor, 'P-101'), nothing: null },

@@ -98,6 +98,8 @@ async function moveIn(tx: Tx, actor: Actor, motor: LockedMotor, { setId, insulat
   await moveStep(tx, actor, motor, { place: 'in-set', setId, shelfId: null, shelvedOn: null, ...tested });
 }
 
+const SHIMS = 'base.shimsPresentMm';
+
 async function noteShims(tx: Tx, actor: Actor, { setId, shimsPresentMm }: SwapRequest) {
   if (shimsPresentMm === null) return;
   const [changed] = await tx.$queryRaw<{ before: number | null }[]>`
@@ -109,8 +111,8 @@ async function noteShims(tx: Tx, actor: Actor, { setId, shimsPresentMm }: SwapRe
     action: 'set.shim',
     thing: 'set',
     thingId: setId,
-    before: { shimsPresentMm: changed ? changed.before : null },
-    after: { shimsPresentMm },
+    before: { [SHIMS]: changed ? changed.before : null },
+    after: { [SHIMS]: shimsPresentMm },
   });
 }
 

@@ -2,61 +2,68 @@ import { randomUUID } from 'node:crypto';
 import { record } from '@/lib/audit/record';
 import { type Actor, must } from '@/lib/auth/may';
 import { db, type Tx } from '@/lib/db/client';
-import { Prisma } from '@/lib/db/generated/client';
-import { type Motor, type MotorInput, motor as schema } from '@/lib/plant/motor';
+import { type MotorInput, motor as schema } from '@/lib/plant/motor';
 import { type Problem, read } from '@/lib/plant/reading';
+import {
+  type AboutMotor,
+  type MotorPlace,
+  type MotorWhole,
+  motorColumns,
+  plateColumns,
+  ratingColumns,
+} from '../motor-columns';
+import { aboutProblems } from '../things/about-problems';
+import { MOTOR_TEXTS, motorsStanding } from '../things/motor-thing';
 import { MOST_AT_ONCE, parts } from './parts';
-import { toldOnly } from './told-only';
 
-export type NewPlace =
-  | { place: 'in-set'; setId: string }
-  | { place: 'on-shelf'; shelfId: string }
-  | { place: 'at-repair' | 'on-order' | 'scrapped' };
-
-export interface NewMotor {
+export interface NewMotor extends AboutMotor {
   /** As the contract has it: `id` is the plant number; `measured` and `spare` go with it. */
   motor: MotorInput;
-  at: NewPlace;
-  maker?: string | null;
-  serial?: string | null;
-  condition?: string | null;
-  rewinds?: number | null;
-  note?: string | null;
-  /** What stands on the plate and was not understood. */
-  unread?: string | null;
+  at: MotorPlace;
 }
 
 export type RegisteredMotors =
   /** Plant number to the id it got. */
-  { outcome: 'saved'; ids: Map<string, string> } | { outcome: 'refused'; problems: Problem[] };
+  { outcome: 'saved'; changeId: string; ids: Map<string, string> } | { outcome: 'refused'; problems: Problem[] };
 
 /** Adds motors with their plates, all or none. A problem's path begins with the place in the list. */
 export async function registerMotors(actor: Actor, motors: readonly NewMotor[]): Promise<RegisteredMotors> {
   must(actor, 'motor.edit');
+  const changeId = randomUUID();
+  return db.$transaction((tx) => registerMotorsStep(tx, { ...actor, changeId }, motors), { timeout: MOST_AT_ONCE });
+}
+
+/** The step of it, under the change that `by` names. Refused, nothing was written. */
+export async function registerMotorsStep(
+  tx: Tx,
+  by: Actor & { changeId: string },
+  motors: readonly NewMotor[],
+): Promise<RegisteredMotors> {
   const problems: Problem[] = [];
   const made = motors.flatMap((given, i) => {
     const told = read(schema, given.motor);
-    if (told.ok) return [{ ...given, motor: told.value, id: randomUUID() }];
-    problems.push(...told.problems.map((problem) => ({ ...problem, path: `${i}.${problem.path}` })));
+    const about = aboutProblems({ ...given, motor: null, at: null }, MOTOR_TEXTS);
+    if (told.ok && about.length === 0) return [{ ...given, motor: told.value, id: randomUUID() }];
+    const all = told.ok ? about : [...told.problems, ...about];
+    problems.push(...all.map((problem) => ({ ...problem, path: `${i}.${problem.path}` })));
     return [];
   });
   if (problems.length > 0) return { outcome: 'refused', problems };
-  return db.$transaction(
-    async (tx) => {
-      const there = await taken(tx, actor, made);
-      if (there.length > 0) return { outcome: 'refused', problems: there };
-      for (const part of parts(made)) await insert(tx, actor, part);
-      return { outcome: 'saved', ids: new Map(made.map(({ motor, id }) => [motor.id, id])) };
-    },
-    { timeout: MOST_AT_ONCE },
-  );
+  const there = await taken(tx, by, made);
+  if (there.length > 0) return { outcome: 'refused', problems: there };
+  for (const part of parts(made)) await insert(tx, by, part);
+  return { outcome: 'saved', changeId: by.changeId, ids: new Map(made.map(({ motor, id }) => [motor.id, id])) };
 }
 
-type Made = Omit<NewMotor, 'motor'> & { motor: Motor; id: string };
+type Made = MotorWhole & { id: string };
 
 /** Plant numbers that are in the register, or twice in the list. */
 async function taken(tx: Tx, { siteId }: Actor, made: readonly Made[]): Promise<Problem[]> {
-  const rows = await tx.motor.findMany({ where: { siteId }, select: { plantNumber: true } });
+  const numbers = made.map(({ motor: { id } }) => id);
+  const rows = await tx.motor.findMany({
+    where: { siteId, plantNumber: { in: numbers } },
+    select: { plantNumber: true },
+  });
   const seen = new Set(rows.map(({ plantNumber }) => plantNumber));
   return made.flatMap(({ motor: { id } }, i) => {
     if (!seen.has(id)) {
@@ -67,56 +74,26 @@ async function taken(tx: Tx, { siteId }: Actor, made: readonly Made[]): Promise<
   });
 }
 
-async function insert(tx: Tx, actor: Actor, made: readonly Made[]) {
-  const { siteId } = actor;
-  await tx.motor.createMany({ data: made.map((one) => motorRow(siteId, one)) });
-  await tx.nameplate.createMany({ data: made.map((one) => plateRow(siteId, one)) });
-  await tx.rating.createMany({ data: made.flatMap((one) => ratingRows(siteId, one)) });
+async function insert(tx: Tx, by: Actor & { changeId: string }, made: readonly Made[]) {
+  const { siteId } = by;
+  await tx.motor.createMany({ data: made.map((one) => ({ siteId, id: one.id, ...motorColumns(one) })) });
+  await tx.nameplate.createMany({ data: made.map((one) => ({ siteId, motorId: one.id, ...plateColumns(one) })) });
+  await tx.rating.createMany({
+    data: made.flatMap(({ id: motorId, motor }) => ratingColumns(motor).map((row) => ({ siteId, motorId, ...row }))),
+  });
+  const standing = await motorsStanding(
+    tx,
+    siteId,
+    made.map(({ id }) => id),
+  );
   await record(
     tx,
-    actor,
-    ...made.map(({ id, motor, at }) => ({
+    by,
+    ...[...standing].map(([id, { state }]) => ({
       action: 'motor.register',
       thing: 'motor',
       thingId: id,
-      after: { plantNumber: motor.id, ...at },
+      after: state,
     })),
   );
 }
-
-function motorRow(siteId: string, { id, motor, at, maker, serial, condition, rewinds, note }: Made) {
-  const { shelvedOn, testedOn, insulationMohm } = motor.spare;
-  return {
-    siteId,
-    id,
-    plantNumber: motor.id,
-    ...at,
-    maker: maker ?? null,
-    serial: serial ?? null,
-    condition: condition ?? null,
-    rewinds: rewinds ?? null,
-    note: note ?? null,
-    shelvedOn: shelvedOn && new Date(shelvedOn),
-    testedOn: testedOn && new Date(testedOn),
-    insulationMohm,
-    measured: toldOnly(motor.measured),
-  };
-}
-
-function plateRow(siteId: string, { id: motorId, motor, unread }: Made) {
-  const { id: _n, ratings: _r, measured: _m, spare: _s, brake, classification, has, ...plate } = motor;
-  return {
-    ...plate,
-    siteId,
-    motorId,
-    brakeTorqueNm: brake.torqueNm,
-    brakeVolts: brake.volts,
-    classification: classification === null ? Prisma.DbNull : toldOnly(classification),
-    has: has ?? Prisma.DbNull,
-    unread: unread ?? null,
-  };
-}
-
-/** Power stays as stamped: where the plate says hp, the kW worked out from it is not kept. */
-const ratingRows = (siteId: string, { id: motorId, motor }: Made) =>
-  motor.ratings.map((row, i) => ({ ...row, siteId, motorId, line: i + 1, kw: row.hp === null ? row.kw : null }));

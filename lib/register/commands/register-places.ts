@@ -3,6 +3,7 @@ import { record } from '@/lib/audit/record';
 import { type Actor, must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
 import { type PumpSetInput, set } from '@/lib/plant/set';
+import { stateOf } from '../things/state';
 import { surroundingsTold } from './surroundings-told';
 
 export interface NewPlaces {
@@ -38,9 +39,10 @@ export async function registerPlaces(actor: Actor, { areas, stores }: NewPlaces)
     await tx.shelf.createMany({ data: madeShelves.map(({ row }) => row) });
     await record(
       tx,
-      actor,
-      ...madeAreas.map(({ id, name }) => ({ action: 'area.register', thing: 'area', thingId: id, after: { name } })),
-      ...madeStores.map(({ id, name }) => ({ action: 'store.register', thing: 'store', thingId: id, after: { name } })),
+      { ...actor, changeId: randomUUID() },
+      ...madeAreas.map(({ id, name, surroundings }) => made('area', id, { name, surroundings })),
+      ...madeStores.map(({ id, name }) => made('store', id, { name })),
+      ...madeShelves.map(({ row: { id, name, storeId } }) => made('shelf', id, { name, storeId })),
     );
   });
   return {
@@ -48,3 +50,10 @@ export async function registerPlaces(actor: Actor, { areas, stores }: NewPlaces)
     shelves: new Map(madeShelves.map(({ key, row }) => [key, row.id])),
   };
 }
+
+const made = (thing: 'area' | 'store' | 'shelf', thingId: string, told: object) => ({
+  action: `${thing}.register`,
+  thing,
+  thingId,
+  after: stateOf(told),
+});
