@@ -1,10 +1,17 @@
+import { classificationText } from '@/lib/fields/classification-text';
+import {
+  AUXILIARY_WORDS,
+  ENCLOSED_WORDS,
+  KIND_WORDS,
+  SIDE_WORDS,
+  TURN_WORDS,
+  WINDING_WORDS,
+} from '@/lib/fields/plate-words';
 import type { Motor } from '@/lib/plant/motor';
 import type { Rating } from '@/lib/plant/rating';
 import { figure } from '@/lib/units/figure';
-import { classificationText } from './classification-text';
 import { DataTable } from './look/data-table';
 import { Facts, Figures } from './look/facts';
-import { AUXILIARY_WORDS, ENCLOSED_WORDS, KIND_WORDS, SIDE_WORDS, TURN_WORDS, WINDING_WORDS } from './plate-words';
 
 /** The six figures of a plate that tell one motor from another, `row` being the rating that matters here. */
 export function PlateFigures({ motor, row = motor.ratings[0] ?? null }: { motor: Motor; row?: Rating | null }) {

@@ -1,6 +1,7 @@
 import { beforeEach, expect, test } from 'vitest';
 import type { Role } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
+import type { Edit } from '@/lib/fields/state';
 import { changeThings } from '@/lib/register/commands/change-things';
 import { recordSwap } from '@/lib/register/commands/record-swap';
 import { registerMotors } from '@/lib/register/commands/register-motors';
@@ -9,7 +10,6 @@ import { undoChange } from '@/lib/register/commands/undo-change';
 import { motorByNumber } from '@/lib/register/queries/motor-by-number';
 import { recordOn } from '@/lib/register/queries/record-on';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
-import type { Edit } from '@/lib/register/things/state';
 import type { ThingName } from '@/lib/register/things/thing';
 import { colleague, got, plate, smallPlant, someone } from './plant';
 

@@ -1,5 +1,6 @@
-import { classificationText } from '@/app/classification-text';
-import { AUXILIARY_WORDS, TURN_WORDS } from '@/app/plate-words';
+import { classificationText } from '@/lib/fields/classification-text';
+import { AUXILIARY_WORDS, TURN_WORDS } from '@/lib/fields/plate-words';
+import { COUPLED_WORDS, HELD_WORDS, LOAD_WORDS, STARTED_WORDS } from '@/lib/fields/set-words';
 import type { PumpSet } from '@/lib/plant/set';
 import { figure } from '@/lib/units/figure';
 
@@ -13,8 +14,8 @@ const NOT_KNOWN = 'not known';
 /** How the set holds and couples its motor, as far as anybody told. */
 export function seatFacts({ mounting, shaftDirection, seat, coupling, base }: PumpSet): Fact[] {
   return told([
-    ['Held by', `${HELD[mounting]}${shaftDirection === null ? '' : `, shaft ${shaftDirection}`}`],
-    ['Coupling', coupling.type === null ? NOT_KNOWN : COUPLED[coupling.type]],
+    ['Held by', `${HELD_WORDS[mounting]}${shaftDirection === null ? '' : `, shaft ${shaftDirection}`}`],
+    ['Coupling', coupling.type === null ? NOT_KNOWN : COUPLED_WORDS[coupling.type]],
     ['Ratio', coupling.ratio === null ? null : `${figure(coupling.ratio)} : 1`],
     ['Hub', hubText(coupling)],
     ['Quill depth', mm(coupling.quill.depthMm)],
@@ -42,10 +43,7 @@ export function seatFacts({ mounting, shaftDirection, seat, coupling, base }: Pu
 /** What the pump asks. */
 export function dutyFacts({ load, rotation }: PumpSet): Fact[] {
   return told([
-    [
-      'Load',
-      load.kind === null ? NOT_KNOWN : load.kind === 'quadratic' ? 'grows with the square of speed' : 'constant torque',
-    ],
+    ['Load', load.kind === null ? NOT_KNOWN : LOAD_WORDS[load.kind]],
     ['Shaft power at the pump', load.shaftKw === null ? NOT_KNOWN : `${figure(load.shaftKw)} kW`],
     ['Pump speed', load.atPumpRpm === null ? NOT_KNOWN : `${figure(load.atPumpRpm)} rpm`],
     ['Greatest pump speed', load.maxPumpRpm === null ? null : `${figure(load.maxPumpRpm)} rpm`],
@@ -62,7 +60,7 @@ export function supplyFacts({ supply }: PumpSet): Fact[] {
     ['Supply', supplyText(supply)],
     ['Measured', supply.measuredVolts === null ? null : `${figure(supply.measuredVolts)} V`],
     ['Unbalance', supply.unbalancePct === null ? null : `${figure(supply.unbalancePct)} %`],
-    ['Start', supply.start === null ? NOT_KNOWN : STARTED[supply.start]],
+    ['Start', supply.start === null ? NOT_KNOWN : STARTED_WORDS[supply.start]],
     ['Overload dial', range(supply.overloadMinA, supply.overloadMaxA, 'A')],
     ['Contactor', amps(supply.contactorA)],
     ['Cable', amps(supply.cableA)],
@@ -92,21 +90,6 @@ export function surroundingsFacts({ surroundings, needs }: PumpSet): Fact[] {
     ['Uses', needs.length === 0 ? null : needs.map((one) => AUXILIARY_WORDS[one]).join(', ')],
   ]);
 }
-
-const HELD: Record<PumpSet['mounting'], string> = { foot: 'feet', face: 'its face', 'foot-and-face': 'feet and face' };
-const COUPLED: Record<NonNullable<PumpSet['coupling']['type']>, string> = {
-  coupling: 'coupling',
-  'close-coupled': 'close-coupled',
-  gear: 'gear',
-  belt: 'belt',
-};
-const STARTED: Record<NonNullable<PumpSet['supply']['start']>, string> = {
-  direct: 'direct on line',
-  'star-delta': 'star-delta',
-  'part-winding': 'part-winding',
-  soft: 'soft starter',
-  drive: 'drive',
-};
 
 const told = (facts: readonly (readonly [string, string | null])[]): Fact[] =>
   facts.flatMap(([label, value]) => (value === null ? [] : [{ label, value }]));

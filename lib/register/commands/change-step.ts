@@ -1,9 +1,9 @@
 import { type Entry, record } from '@/lib/audit/record';
 import type { Actor } from '@/lib/auth/may';
 import type { Tx } from '@/lib/db/client';
+import { at, difference, type Edit, edited, objectOf, type State, stateOf } from '@/lib/fields/state';
 import type { Problem } from '@/lib/plant/reading';
 import { ALL_THINGS } from '../things/all-things';
-import { at, difference, type Edit, edited, objectOf, type State, stateOf } from '../things/state';
 import { type Stands, THINGS, type ThingName } from '../things/thing';
 
 /** One record's fields to be given other values. `version` null: whatever version stands. */

@@ -2,8 +2,8 @@ import { record } from '@/lib/audit/record';
 import type { Actor } from '@/lib/auth/may';
 import type { Tx } from '@/lib/db/client';
 import type { Prisma } from '@/lib/db/generated/client';
+import { difference, type State } from '@/lib/fields/state';
 import { motorsStanding } from '../things/motor-thing';
-import { difference, type State } from '../things/state';
 import type { Stands } from '../things/thing';
 import type { LockedMotor } from './lock-swap';
 

@@ -2,8 +2,8 @@ import { randomUUID } from 'node:crypto';
 import { record } from '@/lib/audit/record';
 import { type Actor, must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
+import { stateOf } from '@/lib/fields/state';
 import { type PumpSetInput, set } from '@/lib/plant/set';
-import { stateOf } from '../things/state';
 import { surroundingsTold } from './surroundings-told';
 
 export interface NewPlaces {

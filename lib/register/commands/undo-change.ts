@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import { type Actor, must } from '@/lib/auth/may';
 import { db, type Tx } from '@/lib/db/client';
+import { at, type Edit, isSame, type Leaf } from '@/lib/fields/state';
 import { ALL_THINGS } from '../things/all-things';
-import { at, type Edit, isSame, type Leaf } from '../things/state';
 import { THINGS, type ThingName } from '../things/thing';
 import { type Change, changeStep, NotMade, type NotMadeOutcome } from './change-step';
 import { MOST_AT_ONCE } from './parts';

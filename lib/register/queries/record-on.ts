@@ -1,7 +1,7 @@
 import { type Actor, must } from '@/lib/auth/may';
 import { db, type Tx } from '@/lib/db/client';
+import { type Edit, edited, type State } from '@/lib/fields/state';
 import { ALL_THINGS } from '../things/all-things';
-import { type Edit, edited, type State } from '../things/state';
 import type { ThingName } from '../things/thing';
 
 /** As many changes as are taken back for one record. */

@@ -1,5 +1,5 @@
+import { stateOf } from '@/lib/fields/state';
 import type { Problem } from '@/lib/plant/reading';
-import { stateOf } from './state';
 
 /** What the register keeps beside the contract is text of one line, or of several in a note: each up to its length. */
 export function aboutProblems(about: object, longest: Readonly<Record<string, number>>): Problem[] {

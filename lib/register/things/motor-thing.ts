@@ -1,4 +1,5 @@
 import type { Tx } from '@/lib/db/client';
+import { objectOf, type State, stateOf } from '@/lib/fields/state';
 import { type MotorInput, motor as schema } from '@/lib/plant/motor';
 import { type Problem, read } from '@/lib/plant/reading';
 import { type AboutMotor, type MotorPlace, motorColumns, plateColumns, ratingColumns } from '../motor-columns';
@@ -6,7 +7,6 @@ import { day } from '../motor-row';
 import { PLACES } from '../whereabouts';
 import { aboutProblems } from './about-problems';
 import { retiredOf } from './place-things';
-import { objectOf, type State, stateOf } from './state';
 import type { Stands, Thing } from './thing';
 
 /** A motor with its plate and its ratings, as one record. Its plant number is `id`, as in the contract. */

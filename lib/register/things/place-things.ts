@@ -1,7 +1,7 @@
+import { objectOf, type State, stateOf } from '@/lib/fields/state';
 import { type Problem, read } from '@/lib/plant/reading';
 import { type PumpSetInput, set as setSchema } from '@/lib/plant/set';
 import { surroundingsTold } from '../commands/surroundings-told';
-import { objectOf, type State, stateOf } from './state';
 import type { Stands, Thing } from './thing';
 
 /** A part of the plant. Retired only when no set stands in it. */

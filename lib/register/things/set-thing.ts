@@ -1,10 +1,10 @@
 import type { Tx } from '@/lib/db/client';
+import { objectOf, type State, stateOf } from '@/lib/fields/state';
 import { type Problem, read } from '@/lib/plant/reading';
 import { type PumpSetInput, set as schema } from '@/lib/plant/set';
 import { type NewPump, setColumns, supplyColumns } from '../set-columns';
 import { aboutProblems } from './about-problems';
 import { retiredOf } from './place-things';
-import { objectOf, type State, stateOf } from './state';
 import type { Stands, Thing } from './thing';
 
 /** A set with its pump and its supply, as one record. Retired only when no motor is in it. */

@@ -1,6 +1,6 @@
 import type { Tx } from '@/lib/db/client';
+import type { State } from '@/lib/fields/state';
 import type { Problem } from '@/lib/plant/reading';
-import type { State } from './state';
 
 export const THINGS = ['area', 'store', 'shelf', 'set', 'motor'] as const;
 export type ThingName = (typeof THINGS)[number];
