@@ -7,7 +7,10 @@ import { IDLE_HOURS } from './session-limits';
 const SEEN_EVERY_MS = 5 * 60 * 1000;
 
 /** The person whose session these headers carry; null when nobody is signed in, or no longer. */
-export async function actorOf(headers: Headers): Promise<Actor | null> {
+export const actorOf = async (headers: Headers): Promise<Actor | null> => (await signedInOf(headers))?.actor ?? null;
+
+/** The same with the session itself, for who looks after their own. */
+export async function signedInOf(headers: Headers): Promise<{ actor: Actor; sessionId: string } | null> {
   const found = await auth.api.getSession({ headers });
   if (!found) return null;
   const { session, user } = found;
@@ -18,7 +21,8 @@ export async function actorOf(headers: Headers): Promise<Actor | null> {
   }
   if (idleMs > SEEN_EVERY_MS)
     await db.session.updateMany({ where: { id: session.id }, data: { lastSeenAt: new Date() } });
-  return { userId: user.id, siteId: user.siteId, role: user.role, name: user.name };
+  const actor = { userId: user.id, siteId: user.siteId, role: user.role, name: user.name };
+  return { actor, sessionId: session.id };
 }
 
 const isRole = (role: string): role is Role => (ROLES as readonly string[]).includes(role);

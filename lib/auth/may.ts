@@ -21,6 +21,8 @@ const ALLOWED = {
   'swap.record': everyone,
   'fault.report': everyone,
   'motor.test': everyone,
+  // One's own password, sessions and units.
+  'self.manage': everyone,
   'set.edit': desk,
   'motor.edit': desk,
   'motor.move': desk,

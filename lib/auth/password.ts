@@ -1,4 +1,4 @@
-import { hashPassword } from 'better-auth/crypto';
+import { hashPassword, verifyPassword } from 'better-auth/crypto';
 
 export const SHORTEST = 12;
 export const LONGEST = 128;
@@ -30,3 +30,7 @@ export function passwordProblem(password: string): string | null {
 
 /** By scrypt, as the sign-in checks it. */
 export const hashed = (password: string): Promise<string> => hashPassword(password);
+
+/** Whether this is the password that was hashed. What is longer than any password is not worth the work of a hash. */
+export const isPassword = async (hash: string, password: string): Promise<boolean> =>
+  password.length <= LONGEST && verifyPassword({ hash, password });

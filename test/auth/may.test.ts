@@ -3,7 +3,15 @@ import { expect, test } from 'vitest';
 import { ACTIONS, may, must, ROLES, type Role } from '@/lib/auth/may';
 
 /** Who may do what, as the plant has it: the technician swaps, the desk keeps the register, the administrator the people. */
-const EVERYONE = ['register.read', 'frame.read', 'set.assess', 'swap.record', 'fault.report', 'motor.test'];
+const EVERYONE = [
+  'register.read',
+  'frame.read',
+  'set.assess',
+  'swap.record',
+  'fault.report',
+  'motor.test',
+  'self.manage',
+];
 const DESK = [
   'set.edit',
   'motor.edit',
