@@ -3,6 +3,7 @@ import { beforeAll, expect, test } from 'vitest';
 import type { Actor } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
 import { invitePerson } from '@/lib/register/commands/invite-person';
+import { makeToken } from '@/lib/register/commands/make-token';
 import { recordSwap } from '@/lib/register/commands/record-swap';
 import { reportFault } from '@/lib/register/commands/report-fault';
 import { areas } from '@/lib/register/queries/areas';
@@ -25,6 +26,7 @@ import { shelves } from '@/lib/register/queries/shelves';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { spareSets } from '@/lib/register/queries/spare-sets';
 import { swapById } from '@/lib/register/queries/swap-by-id';
+import { tokens } from '@/lib/register/queries/tokens';
 import { got, smallPlant, someone } from './plant';
 
 let here: Awaited<ReturnType<typeof smallPlant>>;
@@ -44,6 +46,8 @@ beforeAll(async () => {
     role: 'planner',
   });
   if (link.outcome !== 'saved') throw new Error(link.outcome);
+  const token = { name: 'Historian', scopes: ['read' as const], days: 30 };
+  expect((await makeToken(asAdministrator(here.actor), token)).outcome).toBe('saved');
   await db.session.create({
     data: { id: 'one', token: 'one', userId: here.actor.userId, expiresAt: new Date(Date.now() + 3_600_000) },
   });
@@ -87,6 +91,10 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
     nothing: expect.stringMatching(/^Site /),
   },
   'spare-sets': { asked: (actor) => spareSets(actor, got(here.sets, 'P-101')), nothing: [] },
+  tokens: {
+    asked: async (actor) => (await tokens(asAdministrator(actor))).tokens,
+    nothing: [],
+  },
   'swap-by-id': { asked: (actor) => swapById(actor, swapId), nothing: null },
 };
 /** Steps of other queries, which pass their actor on. */

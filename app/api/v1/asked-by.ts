@@ -1,6 +1,6 @@
-import { actorOf } from '@/lib/auth/actor';
-import { type Action, type Actor, may } from '@/lib/auth/may';
+import type { Action, Actor } from '@/lib/auth/may';
 import { isDatabaseGone } from '@/lib/db/database-gone';
+import { askerFor } from './asker-for';
 import { problem } from './problem';
 
 /** The door of every API route: who asks and whether they may, then the work; a failure tells its reference and no more. */
@@ -10,10 +10,8 @@ export async function askedBy(
   work: (actor: Actor) => Promise<Response>,
 ): Promise<Response> {
   try {
-    const actor = await actorOf(request.headers);
-    if (actor === null) return problem(401, 'Sign in first.');
-    if (!may(actor, action)) return problem(403, 'Your role may not do this.');
-    return await work(actor);
+    const asker = await askerFor(request, action);
+    return asker instanceof Response ? asker : await work(asker);
   } catch (error) {
     const isGone = isDatabaseGone(error);
     const reference = crypto.randomUUID().slice(0, 8);
