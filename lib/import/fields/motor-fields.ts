@@ -133,7 +133,7 @@ export const motorFields = (kind: ImportKind): readonly Field[] => {
             'Statut',
           ),
           shelf.text(
-            60,
+            80,
             'store',
             'Store',
             'store',
@@ -146,7 +146,7 @@ export const motorFields = (kind: ImportKind): readonly Field[] => {
             'Almacén',
           ),
           shelf.text(
-            120,
+            80,
             'shelf',
             'Shelf',
             'shelf',

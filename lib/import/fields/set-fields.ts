@@ -68,7 +68,7 @@ export const setFields: readonly Field[] = [
     'Description of service',
   ),
   area.text(
-    120,
+    80,
     'area',
     'Area',
     'area',
@@ -157,7 +157,7 @@ export const setFields: readonly Field[] = [
     'Bomba',
     'Type of pump',
   ),
-  pump.text(80, 'pumpKind', 'Pump kind', 'kind', 'Kind of pump', 'Pumpenart'),
+  pump.text(60, 'pumpKind', 'Pump kind', 'kind', 'Kind of pump', 'Pumpenart'),
   pump.text(
     80,
     'pumpMaker',
@@ -188,7 +188,7 @@ export const setFields: readonly Field[] = [
   ),
 
   supplyOwn.text(
-    120,
+    80,
     'supply',
     'Supply',
     'supplyName',
