@@ -9,6 +9,8 @@ export const jobPath = (tag: string, motor: string) => `${setPath(tag)}/job/${wi
 export const buyPath = (tag: string, rating: string) => `${setPath(tag)}/buy/${within(rating)}`;
 export const swapPath = (swapId: string) => `/swaps/${within(swapId)}`;
 export const motorPath = (number: string) => `/motors/${within(number)}`;
+export const motorEditPath = (number: string) => `${motorPath(number)}/edit`;
+export const setEditPath = (tag: string) => `${setPath(tag)}/edit`;
 export const framePath = (frame: string) => `/frames/${within(frame)}`;
 export const findPath = (typed: string) => `/find?q=${within(typed)}`;
 

@@ -9,6 +9,15 @@ export const metadata: Metadata = { title: 'Desk' };
 
 /** What is done at a desk, each with the action it asks for. */
 const TASKS: readonly { href: string; words: string; says: string; needs: Action }[] = [
+  {
+    href: '/sets/new',
+    words: 'Enter a set',
+    says: 'What is installed, and what it asks of its motor',
+    needs: 'set.edit',
+  },
+  { href: '/motors/new', words: 'Enter a motor', says: 'From its plate, pasted or typed', needs: 'motor.edit' },
+  { href: '/areas', words: 'Areas', says: 'The parts of the plant and what surrounds their sets', needs: 'set.edit' },
+  { href: '/stores/places', words: 'Stores and shelves', says: 'Where spare motors wait', needs: 'set.edit' },
   { href: '/site', words: 'Site settings', says: 'Hours of work, limits, prices', needs: 'register.read' },
 ];
 

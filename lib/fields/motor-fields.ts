@@ -12,6 +12,7 @@ import {
   textField,
 } from './field';
 import { AUXILIARY_WORDS, ENCLOSED_WORDS, KIND_WORDS, SIDE_WORDS, TURN_WORDS, WINDING_WORDS } from './plate-words';
+import { stampedField } from './stamped-field';
 
 export interface FieldGroup {
   title: string;
@@ -48,20 +49,20 @@ export const MOTOR_GROUPS: readonly FieldGroup[] = [
     title: 'Service',
     fields: [
       figureField('serviceFactor', 'Service factor', null, [1, 2]),
-      textField('design', 'Design letter', 4),
-      textField('codeLetter', 'Code letter', 2),
+      stampedField('design', 'Design letter', 'DESIGN'),
+      stampedField('codeLetter', 'Code letter', 'CODE'),
       figureField('lockedRotorPct', 'Locked-rotor torque', '%', [1, 600]),
       figureField('breakdownPct', 'Breakdown torque', '%', [1, 800]),
-      textField('insulation', 'Insulation class', 4),
+      stampedField('insulation', 'Insulation class', 'INS CL'),
       temperatureField('ambientC', 'Ambient'),
-      textField('duty', 'Duty', 20, { hint: 'S1 is continuous.' }),
+      stampedField('duty', 'Duty', 'DUTY', { hint: 'S1 is continuous.' }),
     ],
   },
   {
     title: 'Enclosure and place',
     fields: [
-      textField('enclosure', 'Enclosure', 20, { hint: 'As stamped: TEFC, TENV.' }),
-      textField('ip', 'IP code', 10, { hint: 'IP55; X where the plate shows no digit.' }),
+      stampedField('enclosure', 'Enclosure', 'ENCL', { hint: 'As stamped: TEFC, TENV.' }),
+      stampedField('ip', 'IP code', 'IP', { hint: 'IP55; X where the plate shows no digit.' }),
       choiceField('washdown', 'Washdown', ENCLOSED_WORDS),
       classificationField('classification', 'Area mark', { atPlace: false }),
     ],

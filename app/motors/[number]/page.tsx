@@ -10,10 +10,12 @@ import { Sheet } from '@/app/look/sheet';
 import { TitleBlock } from '@/app/look/title-block';
 import { dayText } from '@/app/moment';
 import { factsAlone } from '@/app/motor-drawing';
-import { framePath, motorPath, written } from '@/app/paths';
+import { framePath, motorEditPath, motorPath, written } from '@/app/paths';
 import { PlateFacts, PlateFigures } from '@/app/plate-facts';
+import { SavedNote } from '@/app/record/saved-note';
 import { WhereaboutsText } from '@/app/whereabouts-text';
 import { personOf, whoIsHere } from '@/app/who-is-here';
+import { may } from '@/lib/auth/may';
 import { mountOfMotor } from '@/lib/drawing/mount';
 import { motorByNumber } from '@/lib/register/queries/motor-by-number';
 import { motorHistory } from '@/lib/register/queries/motor-history';
@@ -28,7 +30,7 @@ export const generateMetadata = async ({ params }: Props): Promise<Metadata> => 
   title: written((await params).number),
 });
 
-export default answered(async function MotorPage({ params }: Props) {
+export default answered(async function MotorPage({ params, searchParams }: Props) {
   const number = written((await params).number);
   const actor = await whoIsHere(motorPath(number));
   const known = await motorByNumber(actor, number);
@@ -60,9 +62,19 @@ export default answered(async function MotorPage({ params }: Props) {
           { label: 'Date', value: dayText(new Date(), timezone) },
         ]}
       />
+      <SavedNote query={await searchParams} />
       <div className="cols">
         <div>
-          <SectionHead title="Plate" />
+          <SectionHead
+            title="Plate"
+            {...(may(actor, 'motor.edit') && {
+              aside: (
+                <Link className="to" href={motorEditPath(motor.id)}>
+                  Edit
+                </Link>
+              ),
+            })}
+          />
           <PlateFigures motor={motor} />
           <PlateFacts motor={motor} />
           {row.nameplate?.unread && (

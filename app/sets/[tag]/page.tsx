@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { answered } from '@/app/answered';
 import { HistoryList } from '@/app/history-list';
 import { Action } from '@/app/look/action';
@@ -8,8 +9,10 @@ import { SectionHead } from '@/app/look/section-head';
 import { Sheet } from '@/app/look/sheet';
 import { TitleBlock } from '@/app/look/title-block';
 import { dayText, momentText } from '@/app/moment';
-import { candidatesPath, setPath, written } from '@/app/paths';
+import { candidatesPath, setEditPath, setPath, written } from '@/app/paths';
+import { SavedNote } from '@/app/record/saved-note';
 import { personOf, whoIsHere } from '@/app/who-is-here';
+import { may } from '@/lib/auth/may';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { setHistory } from '@/lib/register/queries/set-history';
 import { siteSettings } from '@/lib/register/queries/site-settings';
@@ -24,7 +27,7 @@ export const generateMetadata = async ({ params }: Props): Promise<Metadata> => 
   title: written((await params).tag),
 });
 
-export default answered(async function SetPage({ params }: Props) {
+export default answered(async function SetPage({ params, searchParams }: Props) {
   const tag = written((await params).tag);
   const actor = await whoIsHere(setPath(tag));
   const known = await setByTag(actor, tag);
@@ -50,6 +53,7 @@ export default answered(async function SetPage({ params }: Props) {
           { label: 'Criticality', value: row.criticality === null ? 'not told' : `${row.criticality} of 4` },
         ]}
       />
+      <SavedNote query={await searchParams} />
       <div className="cols">
         <div>
           {faults.length > 0 && (
@@ -73,6 +77,13 @@ export default answered(async function SetPage({ params }: Props) {
           <FaultForm tag={row.tag} />
         </div>
         <div>
+          {may(actor, 'set.edit') && (
+            <p className="pt-3 screen-only">
+              <Link className="to" href={setEditPath(row.tag)}>
+                Edit this set
+              </Link>
+            </p>
+          )}
           <SectionHead title="Duty" aside="what the pump asks" />
           <Facts rows={dutyFacts(set)} />
           <SectionHead title="Seat and coupling" />

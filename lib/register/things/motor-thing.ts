@@ -21,7 +21,7 @@ export const motorThing: Thing = {
   },
 
   async problems(tx, siteId, id, state) {
-    const { input, about } = partsOf(state);
+    const { input, about } = motorPartsOf(state);
     const told = read(schema, input);
     const plantNumber = String(state.id ?? '');
     const others = await tx.motor.count({ where: { siteId, plantNumber, id: { not: id } } });
@@ -35,7 +35,7 @@ export const motorThing: Thing = {
   },
 
   async write(tx, siteId, id, state) {
-    const { input, at, about } = partsOf(state);
+    const { input, at, about } = motorPartsOf(state);
     const whole = { motor: schema.parse(input), at, ...about };
     const plate = plateColumns(whole);
     await tx.motor.update({
@@ -92,7 +92,7 @@ export async function motorsStanding(tx: Tx, siteId: string, ids: readonly strin
 const NO_PLATE = { siteId: null, motorId: null, brakeTorqueNm: null, brakeVolts: null, ratings: [] };
 
 /** What of a state is the contract's, where the motor is, and what the register keeps beside. */
-function partsOf(state: State): { input: MotorInput; at: MotorPlace; about: AboutMotor } {
+export function motorPartsOf(state: State): { input: MotorInput; at: MotorPlace; about: AboutMotor } {
   const {
     maker,
     serial,

@@ -19,7 +19,7 @@ export const setThing: Thing = {
   },
 
   async problems(tx, siteId, id, state) {
-    const { input, about } = partsOf(state);
+    const { input, about } = setPartsOf(state);
     const told = read(schema, input);
     const areaId = state.areaId ?? null;
     const area = areaId === null ? 1 : await tx.area.count({ where: { siteId, id: String(areaId), retiredAt: null } });
@@ -40,7 +40,7 @@ export const setThing: Thing = {
   },
 
   async write(tx, siteId, id, state) {
-    const { input, about } = partsOf(state);
+    const { input, about } = setPartsOf(state);
     const whole = { set: schema.parse(input), input, ...about };
     const row = await tx.pumpSet.findUniqueOrThrow({
       where: { siteId_id: { siteId, id } },
@@ -91,7 +91,7 @@ type About = {
 };
 
 /** What of a state is the contract's, and what the register keeps beside it. */
-function partsOf(state: State): { input: PumpSetInput; about: About } {
+export function setPartsOf(state: State): { input: PumpSetInput; about: About } {
   const { service, criticality, areaId, note, pump, supply, retiredAt: _r, ...rest } = objectOf(state);
   const { name: supplyName, ...fed } = (supply ?? {}) as Record<string, unknown>;
   return {

@@ -1,0 +1,54 @@
+import type { Metadata } from 'next';
+import { answered } from '@/app/answered';
+import { Sheet } from '@/app/look/sheet';
+import { MotorForm } from '@/app/motors/motor-form';
+import { whereOf } from '@/app/motors/motor-places';
+import { shelfChoices } from '@/app/motors/shelf-choices';
+import { unknownMotor } from '@/app/motors/unknown-motor';
+import { NotYours } from '@/app/not-yours';
+import { motorEditPath, motorPath, written } from '@/app/paths';
+import { asked } from '@/app/record/record-state';
+import { RetireForm } from '@/app/record/retire-form';
+import { personOf, whoIsHere } from '@/app/who-is-here';
+import { may } from '@/lib/auth/may';
+import { MOTOR_FIELDS } from '@/lib/fields/motor-fields';
+import { shownIn } from '@/lib/fields/read-form';
+import { motorByNumber } from '@/lib/register/queries/motor-by-number';
+import { ownUnits } from '@/lib/register/queries/own-units';
+import { recordNow } from '@/lib/register/queries/record-now';
+import { shelves } from '@/lib/register/queries/shelves';
+
+type Props = PageProps<'/motors/[number]/edit'>;
+
+export const generateMetadata = async ({ params }: Props): Promise<Metadata> => ({
+  title: `Edit ${written((await params).number)}`,
+});
+
+/** Changes a motor's plate, its place and what is known of it. */
+export default answered(async function EditMotorPage({ params }: Props) {
+  const number = written((await params).number);
+  const actor = await whoIsHere(motorEditPath(number));
+  if (!may(actor, 'motor.edit')) return <NotYours actor={actor} />;
+  const known = await motorByNumber(actor, number);
+  const stands = known === null ? null : await recordNow(actor, 'motor', known.row.id);
+  if (known === null || stands === null) return unknownMotor(actor, number);
+  const [units, places] = await Promise.all([ownUnits(actor), shelves(actor)]);
+  const typed = {
+    ...shownIn(MOTOR_FIELDS, stands.state, units, { hasRatings: true }),
+    ...whereOf(stands.state, known.whereabouts.setTag),
+  };
+  return (
+    <Sheet wide person={personOf(actor)} back={{ href: motorPath(number), words: number }}>
+      <h1 className="page">
+        Edit <bdi>{known.row.plantNumber}</bdi>
+      </h1>
+      <MotorForm
+        first={asked(typed, stands.version)}
+        units={units}
+        recordId={known.row.id}
+        shelves={shelfChoices(places)}
+      />
+      <RetireForm thing="motor" id={known.row.id} version={stands.version} path={motorPath(number)} />
+    </Sheet>
+  );
+});

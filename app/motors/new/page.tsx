@@ -1,0 +1,48 @@
+import type { Metadata } from 'next';
+import { may } from '@/lib/auth/may';
+import { MOTOR_FIELDS } from '@/lib/fields/motor-fields';
+import { shownIn, type Typed } from '@/lib/fields/read-form';
+import { stateOf } from '@/lib/fields/state';
+import { readPlate } from '@/lib/nameplate/read-plate';
+import { ownUnits } from '@/lib/register/queries/own-units';
+import { shelves } from '@/lib/register/queries/shelves';
+import { answered } from '../../answered';
+import { Sheet } from '../../look/sheet';
+import { NotYours } from '../../not-yours';
+import { asked } from '../../record/record-state';
+import { personOf, whoIsHere } from '../../who-is-here';
+import { MotorForm } from '../motor-form';
+import { PlatePaste } from '../plate-paste';
+import { shelfChoices } from '../shelf-choices';
+
+export const metadata: Metadata = { title: 'Enter a motor' };
+
+/** Enters a motor: from its plate pasted whole, from what a tape told, or field by field. */
+export default answered(async function NewMotorPage({ searchParams }: PageProps<'/motors/new'>) {
+  const actor = await whoIsHere('/motors/new');
+  if (!may(actor, 'motor.edit')) return <NotYours actor={actor} />;
+  const [units, places, query] = await Promise.all([ownUnits(actor), shelves(actor), searchParams]);
+  const plate = typeof query.plate === 'string' ? query.plate : '';
+  const read = plate === '' ? null : readPlate(plate);
+  const told = Object.entries(query).flatMap(([path, value]) =>
+    typeof value === 'string' && MOTOR_FIELDS.some((field) => field.path === path) ? [[path, value] as const] : [],
+  );
+  const typed: Typed = {
+    ...(read &&
+      shownIn(MOTOR_FIELDS, stateOf({ ...read.motor, unread: read.unread.join('\n') || null }), units, {
+        hasRatings: true,
+      })),
+    ...Object.fromEntries(told),
+  };
+  return (
+    <Sheet wide person={personOf(actor)} back={{ href: '/motors', words: 'Motors' }}>
+      <h1 className="page">Enter a motor</h1>
+      <PlatePaste
+        text={plate}
+        problems={read === null ? [] : read.problems}
+        unread={read === null ? [] : read.unread}
+      />
+      <MotorForm key={plate} first={asked(typed, null)} units={units} recordId={null} shelves={shelfChoices(places)} />
+    </Sheet>
+  );
+});

@@ -1,0 +1,42 @@
+import type { Field as FieldOfRecord, Units } from '@/lib/fields/field';
+import { Choice } from '../look/choice';
+import { Field, SelectField, TextAreaField } from '../look/field';
+
+/** A field of a record as an input: typed as stamped, chosen from a list, or ticked. */
+export function FieldInput({
+  field,
+  units,
+  text,
+  error,
+}: {
+  field: FieldOfRecord;
+  units: Units;
+  text: string;
+  error: string | null;
+}) {
+  const { path, label, choices, isMany, lines, type, unit, hint } = field;
+  const rest = { label, name: path, error, ...(hint !== undefined && { hint }) };
+  if (choices !== undefined && isMany)
+    return (
+      <div className="whole">
+        <input type="hidden" name={path} value="" />
+        <Choice legend={label} name={path} kind="many" options={choices} chosen={text.split(',')} error={error} />
+      </div>
+    );
+  if (choices !== undefined) return <SelectField {...rest} options={choices} empty="not known" defaultValue={text} />;
+  if (lines !== undefined)
+    return (
+      <div className="whole">
+        <TextAreaField {...rest} rows={lines} defaultValue={text} />
+      </div>
+    );
+  return (
+    <Field
+      {...rest}
+      defaultValue={text}
+      autoComplete="off"
+      {...(type === undefined ? {} : { type })}
+      {...(unit !== undefined && { unit: unit[units] })}
+    />
+  );
+}

@@ -1,0 +1,51 @@
+import { randomUUID } from 'node:crypto';
+import { record } from '@/lib/audit/record';
+import { type Actor, must } from '@/lib/auth/may';
+import { db } from '@/lib/db/client';
+import { type State, stateOf } from '@/lib/fields/state';
+import type { Problem } from '@/lib/plant/reading';
+import { ALL_THINGS } from '../things/all-things';
+import type { ThingName } from '../things/thing';
+
+export type RegisteredPlace =
+  | { outcome: 'saved'; changeId: string; id: string }
+  | { outcome: 'refused'; problems: Problem[] };
+
+/** Adds an area with its surroundings. */
+export const registerArea = (actor: Actor, told: object): Promise<RegisteredPlace> => {
+  must(actor, 'set.edit');
+  return registerPlace(actor, 'area', stateOf(told));
+};
+
+/** Adds a store. */
+export const registerStore = (actor: Actor, name: string): Promise<RegisteredPlace> => {
+  must(actor, 'set.edit');
+  return registerPlace(actor, 'store', stateOf({ name }));
+};
+
+/** Adds a shelf to a store. */
+export const registerShelf = (actor: Actor, storeId: string, name: string): Promise<RegisteredPlace> => {
+  must(actor, 'set.edit');
+  return registerPlace(actor, 'shelf', stateOf({ name, storeId }));
+};
+
+async function registerPlace(
+  actor: Actor,
+  thing: Extract<ThingName, 'area' | 'store' | 'shelf'>,
+  state: State,
+): Promise<RegisteredPlace> {
+  const { siteId } = actor;
+  const id = randomUUID();
+  const changeId = randomUUID();
+  return db.$transaction(async (tx) => {
+    const problems = await ALL_THINGS[thing].problems(tx, siteId, id, state);
+    if (problems.length > 0) return { outcome: 'refused', problems };
+    const name = String(state.name);
+    if (thing === 'area') await tx.area.create({ data: { siteId, id, name } });
+    else if (thing === 'store') await tx.store.create({ data: { siteId, id, name } });
+    else await tx.shelf.create({ data: { siteId, id, name, storeId: String(state.storeId) } });
+    await ALL_THINGS[thing].write(tx, siteId, id, state);
+    await record(tx, { ...actor, changeId }, { action: `${thing}.register`, thing, thingId: id, after: state });
+    return { outcome: 'saved', changeId, id };
+  });
+}
