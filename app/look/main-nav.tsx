@@ -3,6 +3,7 @@ import Link from 'next/link';
 export const PLACES = [
   { href: '/', words: 'Register' },
   { href: '/sets', words: 'Sets' },
+  { href: '/motors', words: 'Motors' },
   { href: '/stores', words: 'Stores' },
   { href: '/frames', words: 'Frames' },
   { href: '/desk', words: 'Desk' },

@@ -1,72 +1,75 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
+import { may } from '@/lib/auth/may';
 import { areas } from '@/lib/register/queries/areas';
 import { listSets } from '@/lib/register/queries/list-sets';
+import { ownViews } from '@/lib/register/queries/own-views';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../answered';
-import { ActionButton } from '../look/action';
-import { SelectField } from '../look/field';
+import { pageAsked, questionWith, setsAsked } from '../lists/asked-for';
+import { PageLinks } from '../lists/page-links';
+import { Views } from '../lists/views';
 import { Sheet } from '../look/sheet';
+import { SavedNote } from '../record/saved-note';
 import { SetList } from '../set-list';
 import { personOf, whoIsHere } from '../who-is-here';
+import { SetFilters } from './set-filters';
+import { SetTable } from './set-table';
 
 export const metadata: Metadata = { title: 'Sets' };
 
 const PER_PAGE = 50;
 
+/** Every set of the site: found, put in order, and at a desk chosen to be changed together. */
 export default answered(async function SetsPage({ searchParams }: PageProps<'/sets'>) {
-  const asked = await searchParams;
-  const actor = await whoIsHere('/sets');
-  const places = await areas(actor);
-  const area = places.find(({ areaId }) => areaId === asked.area) ?? null;
-  const page = pageOf(asked.page);
-  const [{ sets, all }, { timezone }] = await Promise.all([
-    listSets(actor, { areaId: area === null ? null : area.areaId, page, perPage: PER_PAGE }),
+  const query = await searchParams;
+  const actor = await whoIsHere(`/sets${questionWith('/sets', query, {})}`);
+  const filter = setsAsked(query);
+  const page = pageAsked(query);
+  const [places, { sets, all }, { timezone }, views] = await Promise.all([
+    areas(actor),
+    listSets(actor, filter, { page, perPage: PER_PAGE }),
     siteSettings(actor),
+    ownViews(actor, '/sets'),
   ]);
-  const first = (page - 1) * PER_PAGE + 1;
-  const hrefOf = (to: number) => `/sets?${area === null ? '' : `area=${area.areaId}&`}page=${to}`;
+  const question = questionWith('/sets', query, {});
   return (
     <Sheet wide current="/sets" person={personOf(actor)}>
-      <h1 className="page">Sets</h1>
-      <form action="/sets" className="filters">
-        <SelectField
-          label="Area"
-          name="area"
-          empty="All areas"
-          options={places.map(({ areaId, name }) => ({ value: areaId, words: name }))}
-          defaultValue={area === null ? '' : area.areaId}
-        />
-        <ActionButton second>Show</ActionButton>
-      </form>
-      {sets.length === 0 ? (
-        <p className="pt-3">{all === 0 ? 'No set stands here yet.' : 'The list ends before this page.'}</p>
-      ) : (
-        <SetList sets={sets} timezone={timezone} />
-      )}
-      <p className="below-table label">
-        {sets.length > 0 && (
-          <span>
-            Sets {first} to {first + sets.length - 1} of {all}
-          </span>
+      <div className="top">
+        <h1 className="page">Sets</h1>
+        {may(actor, 'set.edit') && (
+          <Link className="to" href="/sets/new">
+            Enter a set
+          </Link>
         )}
-        <span>
-          {page > 1 && (
-            <Link className="to" href={hrefOf(page - 1)}>
-              Previous {PER_PAGE}
-            </Link>
-          )}{' '}
-          {first + sets.length - 1 < all && sets.length > 0 && (
-            <Link className="to" href={hrefOf(page + 1)}>
-              Next {PER_PAGE}
-            </Link>
-          )}
-        </span>
-      </p>
+      </div>
+      <SavedNote query={query} />
+      <SetFilters filter={filter} areas={places} />
+      <Views page="/sets" query={question} views={views} />
+      {sets.length === 0 ? (
+        <p className="pt-3">
+          {all > 0
+            ? 'The list ends before this page.'
+            : question === ''
+              ? 'No set stands here yet.'
+              : 'No set is like this.'}
+        </p>
+      ) : (
+        <>
+          <div className="on-phone">
+            <SetList sets={sets} timezone={timezone} />
+          </div>
+          <SetTable
+            sets={sets}
+            query={query}
+            filter={filter}
+            all={all}
+            mayEdit={may(actor, 'set.edit')}
+            timezone={timezone}
+          />
+        </>
+      )}
+      <PageLinks path="/sets" query={query} page={page} perPage={PER_PAGE} shown={sets.length} all={all} what="Sets" />
     </Sheet>
   );
 });
-
-/** Anything that is no page of a list is its first. */
-const pageOf = (asked: string | string[] | undefined) =>
-  typeof asked === 'string' && /^[1-9]\d{0,3}$/.test(asked) ? Number(asked) : 1;

@@ -83,3 +83,10 @@ export const at = (state: Edit, path: string): Leaf | null =>
   Object.hasOwn(state, path) ? (state[path] ?? null) : null;
 
 export const isSame = (a: Leaf | null, b: Leaf | null): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+/** Whether anything that came from outside can be the value of a field. */
+export const isLeaf = (value: unknown): value is Leaf =>
+  typeof value === 'string' ||
+  typeof value === 'boolean' ||
+  (typeof value === 'number' && Number.isFinite(value)) ||
+  (Array.isArray(value) && value.every((one) => typeof one === 'string'));

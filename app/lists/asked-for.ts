@@ -1,0 +1,73 @@
+import { ALL_MOTORS, MOTOR_SORTS, type MotorFilter } from '@/lib/register/motor-filter';
+import { ALL_SETS, SET_CONDITIONS, SET_SORTS, type SetFilter } from '@/lib/register/set-filter';
+import { PLACES } from '@/lib/register/whereabouts';
+import { readNumber } from '@/lib/units/read-number';
+
+/** The question in a page's address. */
+export type Query = Record<string, string | string[] | undefined>;
+
+const one = (query: Query, name: string): string | null => {
+  const value = query[name];
+  const text = Array.isArray(value) ? value[0] : value;
+  return text === undefined || text.trim() === '' ? null : text.trim().slice(0, 200);
+};
+const among = <const T extends string>(values: readonly T[], text: string | null): T | null =>
+  values.find((value) => value === text) ?? null;
+const id = (text: string | null) => (text !== null && /^[0-9a-f-]{36}$/.test(text) ? text : null);
+function figure(text: string | null, max: number): number | null {
+  const read = text === null ? null : readNumber(text, { min: 1, max });
+  return read?.ok ? read.value : null;
+}
+
+/** Which sets the address asks for. What is not understood is not asked. */
+export function setsAsked(query: Query): SetFilter {
+  const sort = among(SET_SORTS, one(query, 'sort'));
+  return {
+    q: one(query, 'q'),
+    areaId: id(one(query, 'area')),
+    criticality: figure(one(query, 'criticality'), 4),
+    condition: among(SET_CONDITIONS, one(query, 'condition')),
+    volts: figure(one(query, 'volts'), 15_000),
+    sort: sort ?? ALL_SETS.sort,
+    isDown: one(query, 'down') === '1',
+  };
+}
+
+/** Which motors the address asks for. */
+export function motorsAsked(query: Query): MotorFilter {
+  const sort = among(MOTOR_SORTS, one(query, 'sort'));
+  return {
+    q: one(query, 'q'),
+    place: among(PLACES, one(query, 'place')),
+    shelfId: id(one(query, 'shelf')),
+    volts: figure(one(query, 'volts'), 15_000),
+    poles: figure(one(query, 'poles'), 64),
+    isRetired: one(query, 'retired') === '1',
+    sort: sort ?? ALL_MOTORS.sort,
+    isDown: one(query, 'down') === '1',
+  };
+}
+
+/** Anything that is no page of a list is its first. */
+export const pageAsked = (query: Query): number => {
+  const text = one(query, 'page');
+  return text !== null && /^[1-9]\d{0,3}$/.test(text) ? Number(text) : 1;
+};
+
+/** The names a list's question is made of, without its page. */
+export const LIST_NAMES = {
+  '/sets': ['q', 'area', 'criticality', 'condition', 'volts', 'sort', 'down'],
+  '/motors': ['q', 'place', 'shelf', 'volts', 'poles', 'retired', 'sort', 'down'],
+} as const;
+export type ListPath = keyof typeof LIST_NAMES;
+
+/** The question as it stands, with some of it put otherwise; null takes a part out. */
+export function questionWith(path: ListPath, query: Query, other: Record<string, string | null>): string {
+  const params = new URLSearchParams();
+  for (const name of [...LIST_NAMES[path], 'page']) {
+    const value = Object.hasOwn(other, name) ? (other[name] ?? null) : name === 'page' ? null : one(query, name);
+    if (value !== null) params.set(name, value);
+  }
+  const text = params.toString();
+  return text === '' ? '' : `?${text}`;
+}

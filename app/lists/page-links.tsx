@@ -1,0 +1,45 @@
+import Link from 'next/link';
+import { type ListPath, type Query, questionWith } from './asked-for';
+
+/** Which part of a list is shown, and the ways to the next. */
+export function PageLinks({
+  path,
+  query,
+  page,
+  perPage,
+  shown,
+  all,
+  what,
+}: {
+  path: ListPath;
+  query: Query;
+  page: number;
+  perPage: number;
+  shown: number;
+  all: number;
+  what: string;
+}) {
+  const first = (page - 1) * perPage + 1;
+  const to = (other: number) => `${path}${questionWith(path, query, { page: other === 1 ? null : String(other) })}`;
+  return (
+    <p className="below-table label">
+      {shown > 0 && (
+        <span>
+          {what} {first} to {first + shown - 1} of {all}
+        </span>
+      )}
+      <span>
+        {page > 1 && (
+          <Link className="to" href={to(page - 1)}>
+            Previous {perPage}
+          </Link>
+        )}{' '}
+        {first + shown - 1 < all && shown > 0 && (
+          <Link className="to" href={to(page + 1)}>
+            Next {perPage}
+          </Link>
+        )}
+      </span>
+    </p>
+  );
+}

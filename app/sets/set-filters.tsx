@@ -1,0 +1,51 @@
+import type { KnownArea } from '@/lib/register/queries/areas';
+import type { SetFilter } from '@/lib/register/set-filter';
+import { ActionButton } from '../look/action';
+import { Field, SelectField } from '../look/field';
+
+const CONDITIONS = [
+  { value: 'failed', words: 'failed' },
+  { value: 'empty', words: 'without a motor' },
+  { value: 'retired', words: 'retired' },
+];
+
+/** What of the sets is shown: asked by the address, so that it can be kept and sent on. */
+export function SetFilters({ filter, areas }: { filter: SetFilter; areas: readonly KnownArea[] }) {
+  return (
+    <form action="/sets" className="filters">
+      <Field label="Words" name="q" type="search" defaultValue={filter.q} maxLength={100} autoComplete="off" />
+      <SelectField
+        label="Area"
+        name="area"
+        empty="All areas"
+        options={areas.map(({ areaId, name }) => ({ value: areaId, words: name }))}
+        defaultValue={filter.areaId ?? ''}
+      />
+      <SelectField
+        label="Criticality"
+        name="criticality"
+        empty="Any"
+        options={['1', '2', '3', '4'].map((value) => ({ value, words: value }))}
+        defaultValue={filter.criticality === null ? '' : String(filter.criticality)}
+      />
+      <SelectField
+        label="State"
+        name="condition"
+        empty="Any"
+        options={CONDITIONS}
+        defaultValue={filter.condition ?? ''}
+      />
+      <Field
+        label="Supply, V"
+        name="volts"
+        inputMode="decimal"
+        defaultValue={filter.volts}
+        maxLength={8}
+        autoComplete="off"
+      />
+      <input type="hidden" name="sort" value={filter.sort} />
+      {filter.isDown && <input type="hidden" name="down" value="1" />}
+      <ActionButton second>Show</ActionButton>
+    </form>
+  );
+}
