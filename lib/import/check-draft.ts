@@ -4,7 +4,7 @@ import { set as setSchema } from '@/lib/plant/set';
 import { mountingCode } from '@/lib/standards/mounting-code';
 import type { FieldId, ImportKind } from './field';
 import { fieldsOf } from './fields';
-import { type Draft, type DraftOptions, FOR_THE_FILE } from './row-draft';
+import { type Draft, type DraftOptions, FOR_THE_FILE, type SetDraft } from './row-draft';
 
 /** What the row tells as a whole: its key, what the schemas say of it, what follows from the person's options. */
 export function checkDraft(kind: ImportKind, draft: Draft, options: DraftOptions): void {
@@ -86,6 +86,7 @@ function setDefaults(draft: Draft, options: DraftOptions): void {
     set.area = options.area;
     draft.from.area = FOR_THE_FILE;
   }
+  nameOfPump(set, draft);
   if (set.set.mounting !== undefined || draft.cells.mounting !== undefined) return;
   const code = motor?.motor.mounting ? mountingCode(motor.motor.mounting) : null;
   const held = code?.ok ? heldBy(code.value.feet, code.value.hasFace) : null;
@@ -102,6 +103,17 @@ function setDefaults(draft: Draft, options: DraftOptions): void {
     value: motor?.motor.mounting ?? '',
     says: `a motor so mounted is held by ${held} only`,
   });
+}
+
+/** A pump is kept with words for what it is; where the row has none, its kind or its maker are all it says. */
+function nameOfPump({ pump }: SetDraft, draft: Draft): void {
+  if (!pump || pump.description !== undefined) return;
+  const source = (['kind', 'maker', 'serial'] as const).find((key) => typeof pump[key] === 'string');
+  const told = source && pump[source];
+  if (!source || !told) return;
+  pump.description = told;
+  draft.from.pump = `pump${source.charAt(0).toUpperCase()}${source.slice(1)}`;
+  draft.notes.push({ field: 'pump', value: told, says: 'is all that the row says of what pump it is' });
 }
 
 const heldBy = (feet: boolean | null, face: boolean | null): 'foot' | 'face' | null =>

@@ -20,5 +20,5 @@ export function skipRow(row: SheetRow, columns: readonly Column[], keyIndex: num
 }
 
 /** English, German, French and Spanish words from memory. */
-const TOTAL =
+export const TOTAL =
   /^(?:(?:grand |sub-? ?)?totals?|sum|count|average|number of (?:sets|motors|pumps)|summe|gesamt|insgesamt|zwischensumme|anzahl|somme|sous-total|suma)\s{0,3}:?\s{0,3}[\d.,]{0,12}$/i;
