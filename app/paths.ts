@@ -12,6 +12,7 @@ export const motorPath = (number: string) => `/motors/${within(number)}`;
 export const motorEditPath = (number: string) => `${motorPath(number)}/edit`;
 export const setEditPath = (tag: string) => `${setPath(tag)}/edit`;
 export const framePath = (frame: string) => `/frames/${within(frame)}`;
+export const personPath = (userId: string) => `/people/${within(userId)}`;
 export const findPath = (typed: string) => `/find?q=${within(typed)}`;
 
 /** A part of a path as it was written before it was encoded, as one line; what cannot be decoded stays as it stands. */

@@ -19,6 +19,8 @@ const TASKS: readonly { href: string; words: string; says: string; needs: Action
   { href: '/areas', words: 'Areas', says: 'The parts of the plant and what surrounds their sets', needs: 'set.edit' },
   { href: '/stores/places', words: 'Stores and shelves', says: 'Where spare motors wait', needs: 'set.edit' },
   { href: '/site', words: 'Site settings', says: 'Hours of work, limits, prices', needs: 'register.read' },
+  { href: '/people', words: 'People', says: 'Who may come in, as what; invitations', needs: 'people.manage' },
+  { href: '/tokens', words: 'Tokens', says: 'By which programs ask', needs: 'token.manage' },
 ];
 
 /** The desk's table of contents: what this person may do there. */

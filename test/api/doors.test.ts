@@ -71,6 +71,11 @@ test('S8 the plain headers are on every answer', () => {
   expect(headers.get('permissions-policy')).toContain('camera=(self)');
 });
 
+test.each(['/join/x', '/reset/x'])('S21 S30 the secret in %s goes nowhere with the next request', (path) => {
+  expect(asked(path, 'GET', {}).headers.get('referrer-policy')).toBe('no-referrer');
+  expect(asked(path, 'POST', { origin: 'null' }).status).toBe(403);
+});
+
 test('S12 answers of the API are kept nowhere', () => {
   expect(asked('/api/v1/frames/184T', 'GET', {}).headers.get('cache-control')).toBe('private, no-store');
 });

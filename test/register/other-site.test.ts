@@ -2,6 +2,7 @@ import fs from 'node:fs';
 import { beforeAll, expect, test } from 'vitest';
 import type { Actor } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
+import { changeOwnUnits } from '@/lib/register/commands/change-own-units';
 import { invitePerson } from '@/lib/register/commands/invite-person';
 import { keepView } from '@/lib/register/commands/keep-view';
 import { makeToken } from '@/lib/register/commands/make-token';
@@ -61,6 +62,7 @@ beforeAll(async () => {
   if (link.outcome !== 'saved') throw new Error(link.outcome);
   const token = { name: 'Historian', scopes: ['read' as const], days: 30 };
   expect((await makeToken(asAdministrator(here.actor), token)).outcome).toBe('saved');
+  await changeOwnUnits(here.actor, 'us');
   await db.session.create({
     data: { id: 'one', token: 'one', userId: here.actor.userId, expiresAt: new Date(Date.now() + 3_600_000) },
   });

@@ -6,11 +6,11 @@ import { type Refused, refused } from './refused';
 export const UNITS = ['metric', 'us'] as const;
 export type Units = (typeof UNITS)[number];
 
-/** In which units a person reads; null: as the site has it. */
-export async function changeOwnUnits(actor: Actor, units: Units | null): Promise<{ outcome: 'saved' } | Refused> {
+/** In which units a person reads and types. */
+export async function changeOwnUnits(actor: Actor, units: Units): Promise<{ outcome: 'saved' } | Refused> {
   must(actor, 'self.manage');
   const { siteId, userId: id } = actor;
-  if (units !== null && !UNITS.includes(units)) return refused('units', 'must be metric or us');
+  if (!UNITS.includes(units)) return refused('units', 'must be metric or us');
   return db.$transaction(async (tx): Promise<{ outcome: 'saved' }> => {
     const before = await tx.user.findFirstOrThrow({ where: { siteId, id }, select: { units: true } });
     if (before.units === units) return { outcome: 'saved' };

@@ -1,0 +1,137 @@
+'use client';
+
+import { useActionState } from 'react';
+import type { AskField, AskState, Typed } from './ask-state';
+import { ActionButton } from './look/action';
+import { Choice } from './look/choice';
+import { Field, SelectField } from './look/field';
+import { ProblemList } from './look/problem-list';
+import { SIGNED_OUT } from './signed-out';
+
+/**
+ * A form of a few fields and one button. A client component, since only so is what was typed kept on a refusal; it
+ * works before and without script too. `id` tells its fields from those of another form on the page.
+ */
+export function AskForm({
+  id,
+  action,
+  fields,
+  button,
+  main,
+}: {
+  id: string;
+  action: (before: AskState, form: FormData) => Promise<AskState>;
+  fields: readonly AskField[];
+  button: string;
+  main?: true;
+}) {
+  const [state, send] = useActionState<AskState, FormData>(action, { outcome: 'asked' });
+  if (state.outcome === 'told') return <Told id={id} says={state.says} secret={state.secret} />;
+  const problems = state.outcome === 'refused' ? state.problems : [];
+  const typed = 'typed' in state ? state.typed : null;
+  const says = state.outcome === 'saved' ? state.says : SAYS[state.outcome];
+  return (
+    <form action={send} noValidate key={JSON.stringify(state)} id={id}>
+      {problems.length > 0 && (
+        <div tabIndex={-1} ref={toFront}>
+          <ProblemList problems={problems.map(({ path, says }) => ({ path: idOf(id, path, fields), says }))} />
+        </div>
+      )}
+      {says !== undefined && (
+        <p role="status" className="problem-list" tabIndex={-1} ref={toFront}>
+          {says}
+        </p>
+      )}
+      {fields.map((field) => (
+        <Asked
+          key={field.name}
+          id={id}
+          field={field}
+          typed={typed}
+          error={problems.find(({ path }) => path === field.name)?.says ?? null}
+        />
+      ))}
+      <div className="mt-3 grid">
+        {main ? <ActionButton>{button}</ActionButton> : <ActionButton second>{button}</ActionButton>}
+      </div>
+    </form>
+  );
+}
+
+function Asked({
+  id,
+  field,
+  typed,
+  error,
+}: {
+  id: string;
+  field: AskField;
+  typed: Typed | null;
+  error: string | null;
+}) {
+  const before = typed?.[field.name];
+  const one = before?.[0];
+  switch (field.kind) {
+    case 'hidden':
+      return <input type="hidden" name={field.name} value={field.value} />;
+    case 'ticks':
+      return (
+        <Choice
+          legend={field.label}
+          name={field.name}
+          kind="many"
+          options={field.options}
+          chosen={before ?? field.values}
+          error={error}
+        />
+      );
+    case 'list': {
+      const { kind: _kind, value, ...rest } = field;
+      return <SelectField {...rest} id={`${id}-${field.name}`} defaultValue={one ?? value ?? null} error={error} />;
+    }
+    default: {
+      const { kind, value, ...rest } = field;
+      return (
+        <Field
+          {...rest}
+          id={`${id}-${field.name}`}
+          type={kind === 'figure' ? 'text' : kind}
+          {...(kind === 'figure' && { inputMode: 'numeric' as const })}
+          defaultValue={one ?? value ?? null}
+          maxLength={300}
+          error={error}
+        />
+      );
+    }
+  }
+}
+
+/** A link or token, this once. The form is gone, so that nothing of it is sent again. */
+function Told({ id, says, secret }: { id: string; says: string; secret: string }) {
+  return (
+    <div tabIndex={-1} ref={toFront} role="status">
+      <Field
+        label="Shown this once"
+        name={`${id}-secret`}
+        readOnly
+        defaultValue={secret}
+        autoComplete="off"
+        hint={says}
+      />
+    </div>
+  );
+}
+
+/** A problem of no field of its own leads to the form. */
+function idOf(id: string, path: string, fields: readonly AskField[]): string {
+  const field = fields.find(({ name }) => name === path);
+  if (field === undefined || field.kind === 'hidden') return id;
+  return field.kind === 'ticks' ? field.name : `${id}-${field.name}`;
+}
+
+const SAYS: Partial<Record<AskState['outcome'], string>> = {
+  away: 'The register’s database does not answer. Nothing was saved; send it again in a minute.',
+  'signed-out': SIGNED_OUT,
+};
+
+const toFront = (element: HTMLElement | null) => element?.focus();
