@@ -26,7 +26,7 @@ export function AskForm({
   main?: true;
 }) {
   const [state, send] = useActionState<AskState, FormData>(action, { outcome: 'asked' });
-  if (state.outcome === 'told') return <Told id={id} says={state.says} secret={state.secret} />;
+  if (state.outcome === 'told') return <Told says={state.says} secret={state.secret} />;
   const problems = state.outcome === 'refused' ? state.problems : [];
   const typed = 'typed' in state ? state.typed : null;
   const says = state.outcome === 'saved' ? state.says : SAYS[state.outcome];
@@ -107,17 +107,16 @@ function Asked({
 }
 
 /** A link or token, this once. The form is gone, so that nothing of it is sent again. */
-function Told({ id, says, secret }: { id: string; says: string; secret: string }) {
+function Told({ says, secret }: { says: string; secret: string }) {
   return (
-    <div tabIndex={-1} ref={toFront} role="status">
-      <Field
-        label="Shown this once"
-        name={`${id}-secret`}
-        readOnly
-        defaultValue={secret}
-        autoComplete="off"
-        hint={says}
-      />
+    <div tabIndex={-1} ref={toFront}>
+      <p className="pt-3">
+        <b>Shown this once</b>
+      </p>
+      <output className="in mt-2 block select-all break-all" aria-label="Shown this once">
+        {secret}
+      </output>
+      <p className="hint label pt-1">{says}</p>
     </div>
   );
 }

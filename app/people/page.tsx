@@ -68,7 +68,7 @@ export default answered(async function PeoplePage() {
       )}
       {!listed.isAll && <p className="mt-2">The first {listed.people.length} people are shown.</p>}
       <section id="invite">
-        <SectionHead title="Invite somebody" aside="a link, good for an hour" />
+        <SectionHead title="Invite somebody" aside="by a link" />
         <AskForm
           id="invite-form"
           action={inviteHere}

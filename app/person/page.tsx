@@ -67,7 +67,7 @@ export default answered(async function PersonPage() {
           button="End all but this one"
         />
       )}
-      <SectionHead title="Password" aside="a change ends your other sessions" />
+      <SectionHead title="Password" aside="ends other sessions" />
       <AskForm
         id="password-form"
         action={changePasswordHere}

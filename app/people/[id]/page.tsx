@@ -62,7 +62,8 @@ export default answered(async function PersonByIdPage({ params }: PageProps<'/pe
       </div>
       {retiredAt === null ? (
         <>
-          <SectionHead title="Role" aside="a change ends their sessions and tokens" />
+          <SectionHead title="Role" />
+          <p className="pt-3">A change ends their sessions and tokens.</p>
           <AskForm
             id="role-form"
             key={role}
@@ -74,7 +75,7 @@ export default answered(async function PersonByIdPage({ params }: PageProps<'/pe
             ]}
             button="Change the role"
           />
-          <SectionHead title="New password" aside="a link, good for an hour" />
+          <SectionHead title="New password" aside="by a link" />
           <AskForm id="reset-form" action={resetHere} fields={[whom(id)]} button="Make the link" />
           <SectionHead title="Signed in" />
           <SessionLines sessions={sessions} timezone={timezone} own={session?.sessionId ?? null} />
