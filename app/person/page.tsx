@@ -52,9 +52,7 @@ export default answered(async function PersonPage() {
       <AskForm
         id="units-form"
         action={changeUnitsHere}
-        fields={[
-          { kind: 'list', name: 'units', label: 'Figures are shown in', options: UNIT_OPTIONS, value: units },
-        ]}
+        fields={[{ kind: 'list', name: 'units', label: 'Figures are shown in', options: UNIT_OPTIONS, value: units }]}
         button="Save the units"
       />
       <SectionHead title="Where you are signed in" />

@@ -1,10 +1,10 @@
 import { record } from '@/lib/audit/record';
 import { type Actor, must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
+import type { Units } from '@/lib/fields/field';
 import { type Refused, refused } from './refused';
 
-export const UNITS = ['metric', 'us'] as const;
-export type Units = (typeof UNITS)[number];
+export const UNITS: readonly Units[] = ['metric', 'us'];
 
 /** In which units a person reads and types. */
 export async function changeOwnUnits(actor: Actor, units: Units): Promise<{ outcome: 'saved' } | Refused> {
