@@ -71,6 +71,7 @@ export function BulkSheet({
               key={field.path}
               field={field}
               units={units}
+              empty="as it is"
               text={textOf(field.path)}
               error={problems.find(({ path }) => path === field.path)?.says ?? null}
             />

@@ -1,5 +1,6 @@
 import Link from 'next/link';
 import type { ReactNode } from 'react';
+import { Keys } from './keys';
 import { MainNav } from './main-nav';
 import { PageBar, type PageBarProps } from './page-bar';
 
@@ -15,6 +16,7 @@ export function Sheet({ children, ...bar }: PageBarProps & { children: ReactNode
       <main id="content" tabIndex={-1} className={wide ? 'sheet wide' : 'sheet'}>
         {children}
       </main>
+      {person !== undefined && <Keys />}
       {!isBare && (
         <footer className={wide ? 'sheet-foot wide' : 'sheet-foot'}>
           <MainNav className="nav-list" {...(current !== undefined && { current })} />

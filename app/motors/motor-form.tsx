@@ -32,7 +32,7 @@ export function MotorForm({
       units={units}
       groups={GROUPS}
       more={WHERE_INPUTS}
-      above={(typed, errorOf) => (
+      afterFirst={(typed, errorOf) => (
         <>
           <SectionHead title="Where it is" />
           <div className="two">

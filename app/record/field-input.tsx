@@ -8,11 +8,14 @@ export function FieldInput({
   units,
   text,
   error,
+  empty = 'not known',
 }: {
   field: FieldOfRecord;
   units: Units;
   text: string;
   error: string | null;
+  /** What an empty choice means. */
+  empty?: string;
 }) {
   const { path, label, choices, isMany, lines, type, unit, hint } = field;
   const rest = { label, name: path, error, ...(hint !== undefined && { hint }) };
@@ -23,7 +26,7 @@ export function FieldInput({
         <Choice legend={label} name={path} kind="many" options={choices} chosen={text.split(',')} error={error} />
       </div>
     );
-  if (choices !== undefined) return <SelectField {...rest} options={choices} empty="not known" defaultValue={text} />;
+  if (choices !== undefined) return <SelectField {...rest} options={choices} empty={empty} defaultValue={text} />;
   if (lines !== undefined)
     return (
       <div className="whole">

@@ -15,28 +15,30 @@ export function RatingInputs({ typed, errorOf }: { typed: Typed; errorOf: (name:
         // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place on the plate
         <fieldset key={row} className="rating-row">
           <legend className="label">Row {row + 1}</legend>
-          {RATING_CELLS.map(({ cell, label, hint }) => {
-            const name = cellName(row, cell);
-            const rest = { label, name, error: errorOf(name) };
-            return cell === 'connection' ? (
-              <SelectField
-                key={cell}
-                {...rest}
-                options={CONNECTIONS}
-                empty="not known"
-                defaultValue={typed[name] ?? ''}
-              />
-            ) : (
-              <Field
-                key={cell}
-                {...rest}
-                autoComplete="off"
-                defaultValue={typed[name] ?? ''}
-                placeholder={row === 0 ? hint : ''}
-                maxLength={60}
-              />
-            );
-          })}
+          <div className="cells">
+            {RATING_CELLS.map(({ cell, label, hint }) => {
+              const name = cellName(row, cell);
+              const rest = { label, name, error: errorOf(name) };
+              return cell === 'connection' ? (
+                <SelectField
+                  key={cell}
+                  {...rest}
+                  options={CONNECTIONS}
+                  empty="not known"
+                  defaultValue={typed[name] ?? ''}
+                />
+              ) : (
+                <Field
+                  key={cell}
+                  {...rest}
+                  autoComplete="off"
+                  defaultValue={typed[name] ?? ''}
+                  placeholder={row === 0 ? hint : ''}
+                  maxLength={60}
+                />
+              );
+            })}
+          </div>
         </fieldset>
       ))}
     </>

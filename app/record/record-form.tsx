@@ -1,6 +1,6 @@
 'use client';
 
-import { type FormEvent, type ReactNode, useActionState, useDeferredValue, useState } from 'react';
+import { type FormEvent, Fragment, type ReactNode, useActionState, useDeferredValue, useState } from 'react';
 import type { Field, Units } from '@/lib/fields/field';
 import type { FieldGroup } from '@/lib/fields/motor-fields';
 import type { Typed } from '@/lib/fields/read-form';
@@ -20,15 +20,15 @@ export interface RecordFormProps {
   groups: readonly FieldGroup[];
   /** Inputs beside the fields, by name: a place, an area. */
   more?: readonly string[];
-  /** What stands above the groups, given what was typed and what is wrong with it. */
-  above?: (typed: Typed, errorOf: (name: string) => string | null) => ReactNode;
+  /** What stands after the first group, given what was typed and what is wrong with it. */
+  afterFirst?: (typed: Typed, errorOf: (name: string) => string | null) => ReactNode;
   /** What is read from it so far, beside the form. */
   beside?: (typed: Typed) => ReactNode;
   words: { save: string; hidden: ReactNode };
 }
 
 /** A record's form. It works before its script does; with it, what is typed is read back at once beside it. */
-export function RecordForm({ save, first, units, groups, more = [], above, beside, words }: RecordFormProps) {
+export function RecordForm({ save, first, units, groups, more = [], afterFirst, beside, words }: RecordFormProps) {
   const [state, send] = useActionState<RecordState, FormData>(save, first);
   const fields = groups.flatMap((group) => group.fields);
   const [live, setLive] = useState<{ of: RecordState; typed: Typed } | null>(null);
@@ -69,12 +69,14 @@ export function RecordForm({ save, first, units, groups, more = [], above, besid
       {words.hidden}
       <div className={beside === undefined ? '' : 'cols'}>
         <div>
-          {above?.(state.typed, errorOf)}
-          {groups.map(({ title, aside, fields: own }) => (
-            <section key={title}>
-              <SectionHead title={title} {...(aside !== undefined && { aside })} />
-              <div className="two">{own.map(input)}</div>
-            </section>
+          {groups.map(({ title, aside, fields: own }, i) => (
+            <Fragment key={title}>
+              <section>
+                <SectionHead title={title} {...(aside !== undefined && { aside })} />
+                <div className="two">{own.map(input)}</div>
+              </section>
+              {i === 0 && afterFirst?.(state.typed, errorOf)}
+            </Fragment>
           ))}
         </div>
         {beside !== undefined && <div className="beside">{beside(typed)}</div>}

@@ -26,7 +26,7 @@ export function SetForm({
       units={units}
       groups={SET_GROUPS}
       more={['areaId']}
-      above={(typed, errorOf) => (
+      afterFirst={(typed, errorOf) => (
         <SelectField
           label="Area"
           name="areaId"
