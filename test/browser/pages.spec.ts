@@ -129,6 +129,9 @@ test('without a session every page leads to the sign-in and back', async ({ brow
     '/swaps/none',
     '/person',
     '/site',
+    '/people',
+    '/people/nobody',
+    '/tokens',
   ]) {
     await page.goto(path);
     await expect(page, path).toHaveURL(/\/sign-in/);
