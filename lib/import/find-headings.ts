@@ -118,18 +118,33 @@ const saysMore = (
 
 const shown = (cell: string): string => cell.slice(0, 200).replaceAll(/\s+/g, ' ').trim();
 
+type Named = readonly { index: number; heading: string }[];
+
 /** Whether a row of data says the headings over again, as below a page break. */
-export function isHeadingRow(
-  cells: readonly string[],
-  headings: readonly { index: number; heading: string }[],
-): boolean {
+export function isHeadingRow(cells: readonly string[], headings: Named): boolean {
   let same = 0;
   let told = 0;
-  for (const { index, heading } of headings) {
+  for (const { index, names } of namesOf(headings)) {
     const cell = normalHeading(cells[index] ?? '');
     if (cell === '') continue;
     told += 1;
-    if (cell === normalHeading(heading) || cell === headingUnit(heading).name) same += 1;
+    if (names.includes(cell)) same += 1;
+    // Nearly every row is data and says so in its first cells.
+    if (told > 5 && same === 0) return false;
   }
   return same > 1 && same * 2 > told;
+}
+
+/** A file's headings are the same for each of its rows. */
+const KNOWN_NAMES = new WeakMap<Named, { index: number; names: string[] }[]>();
+
+function namesOf(headings: Named): { index: number; names: string[] }[] {
+  const known = KNOWN_NAMES.get(headings);
+  if (known) return known;
+  const names = headings.map(({ index, heading }) => ({
+    index,
+    names: [normalHeading(heading), headingUnit(heading).name],
+  }));
+  KNOWN_NAMES.set(headings, names);
+  return names;
 }

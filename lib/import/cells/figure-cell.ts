@@ -11,7 +11,8 @@ export function figureCell(cell: Cell, quantity: Quantity): CellReading<number> 
   const isNumber = cell.type === 'number';
   const { text, notes } = byDecimalSign(figureText(cell).trim(), isNumber ? '.' : cell.decimal);
   const parts = /^([-+]?)\s{0,3}([\d.,'½⅓⅔¼¾⅕⅙⅛⅜⅝⅞/ -]{1,30}(?:e[-+]?\d{1,3})?)(.{0,20})$/i.exec(text);
-  const written = parts?.[2]?.trim() ?? '';
+  // "4-pole": the dash belongs to the word.
+  const written = parts?.[2]?.replace(/[- ]{1,3}$/, '').trim() ?? '';
   if (!parts || !/[\d½⅓⅔¼¾⅕⅙⅛⅜⅝⅞]/.test(written)) return refused('is not a figure');
   const { units, bounds, bare }: QuantityOf = QUANTITIES[quantity];
   const own = parts[3]?.trim() ?? '';

@@ -5,7 +5,7 @@ export function textCell({ text }: Cell, most: number, isLong: boolean): CellRea
   const bare = unquoted(text);
   const plain = isLong
     ? bare.replaceAll(/\r\n?|[\u2028\u2029\u0085]/g, '\n').replaceAll(/[^\P{Cc}\n]|\p{Cs}/gu, ' ')
-    : bare.replaceAll(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]+/gu, ' ');
+    : bare.replaceAll(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp} ]+/gu, ' ');
   const value = plain.trim();
   if (value.length > most) return refused(`has ${value.length} characters: at most ${most} are kept`);
   return told(value);
