@@ -10,7 +10,7 @@ import type { SheetRow } from './sheet-row';
 import { skipRow } from './skip-row';
 import { putAt } from './value-at';
 
-export type { CellProblem, Column, Draft, DraftOptions, MotorDraft, SetDraft } from './row-draft';
+export type { Column, Draft, DraftOptions } from './row-draft';
 
 /** Reads one row into what it tells of a set and its motor, or of a motor. Never throws, whatever stands in the cells. */
 export function draftOf(

@@ -79,10 +79,18 @@ function wrongWith(id: FieldId, cell: Cell): string | null {
   if (cell.type === 'date') return cameAsDay(cell.text);
   if (id === 'insulation' && !INSULATION.test(cell.text)) return 'is not a thermal class such as B, F, H or 155';
   if (id === 'duty' && !DUTY.test(cell.text)) return 'is not a duty type: S1 to S10, or CONT for S1';
-  if (id === 'volts' && /\d{3}[.,]\d{3}/.test(cell.text) && cell.type !== 'number')
-    return 'could be one voltage with decimals or two with a sign between: write two as 230/460';
+  const two = RUN_TOGETHER[id];
+  if (two?.test(cell.text) && cell.type !== 'number')
+    return 'could be one figure with decimals or two with a sign between: write two with a stroke, as 50/60';
   return null;
 }
+
+/** "50,60" is no frequency and "1750,1450" no speed. */
+const RUN_TOGETHER: Readonly<Record<FieldId, RegExp>> = {
+  volts: /\d{3}[.,]\d{3}/,
+  hertz: /[56]0[.,][56]0/,
+  rpm: /\d{3}[.,]\d{2}/,
+};
 
 const LONGEST_STAMPED = 80;
 const INSULATION =

@@ -4,9 +4,6 @@ import type { CellType, SheetRow } from '@/lib/import/sheet-row';
 export const rowsOf = (...lines: string[]): SheetRow[] =>
   lines.map((line, i) => ({ line: i + 1, cells: line.split('|').map((cell) => cell.trim()) }));
 
-export const rowOf = (cells: string[], types?: CellType[], line = 2): SheetRow =>
-  types ? { line, cells, types } : { line, cells };
-
 import type { Dialect } from '@/lib/import/cells/cell';
 import { type Draft, type DraftOptions, draftOf } from '@/lib/import/draft';
 import type { ImportKind } from '@/lib/import/field';

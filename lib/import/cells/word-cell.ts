@@ -4,7 +4,8 @@ import { type Cell, type CellReading, refused, told } from './cell';
 
 /** One of a few words, however it is spelt; what does not decide between two is refused with the reason. */
 export function wordCell({ text }: Cell, words: Words, vague: Readonly<Record<string, string>>): CellReading<string> {
-  const own = simple(text);
+  // A sign is lost among letters and digits: −1 is not 1.
+  const own = /^[-+−]\s?\d/.test(text) ? text : simple(text);
   for (const [value, spellings] of Object.entries(words))
     if (simple(value) === own || spellings.some((spelling) => simple(spelling) === own)) return told(value);
   for (const [word, says] of Object.entries(vague)) if (simple(word) === own) return refused(says);
