@@ -102,6 +102,8 @@ const ACTION_WORDS = new Map([
   ['set.shim', 'Shims under the feet noted'],
   ['motor.register', 'Entered in the register'],
   ['motor.move', 'Moved'],
+  ['picture.keep', 'Photograph kept'],
+  ['picture.retire', 'Photograph retired'],
 ]);
 
 function keyOf(line: HistoryLine): string {

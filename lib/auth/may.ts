@@ -21,11 +21,13 @@ const ALLOWED = {
   'swap.record': everyone,
   'fault.report': everyone,
   'motor.test': everyone,
+  'picture.keep': everyone,
   // One's own password, sessions and units.
   'self.manage': everyone,
   'set.edit': desk,
   'motor.edit': desk,
   'motor.move': desk,
+  'picture.retire': desk,
   'import.run': desk,
   'register.export': desk,
   'review.read': desk,

@@ -10,12 +10,14 @@ const EVERYONE = [
   'swap.record',
   'fault.report',
   'motor.test',
+  'picture.keep',
   'self.manage',
 ];
 const DESK = [
   'set.edit',
   'motor.edit',
   'motor.move',
+  'picture.retire',
   'import.run',
   'register.export',
   'review.read',

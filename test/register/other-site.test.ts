@@ -4,10 +4,12 @@ import type { Actor } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
 import { changeOwnUnits } from '@/lib/register/commands/change-own-units';
 import { invitePerson } from '@/lib/register/commands/invite-person';
+import { keepPicture } from '@/lib/register/commands/keep-picture';
 import { keepView } from '@/lib/register/commands/keep-view';
 import { makeToken } from '@/lib/register/commands/make-token';
 import { recordSwap } from '@/lib/register/commands/record-swap';
 import { reportFault } from '@/lib/register/commands/report-fault';
+import { retirePicture } from '@/lib/register/commands/retire-picture';
 import { ALL_MOTORS } from '@/lib/register/motor-filter';
 import { areas } from '@/lib/register/queries/areas';
 import { chosenIds } from '@/lib/register/queries/chosen-ids';
@@ -25,6 +27,8 @@ import { ownViews } from '@/lib/register/queries/own-views';
 import { people } from '@/lib/register/queries/people';
 import { personById } from '@/lib/register/queries/person-by-id';
 import { personLinks } from '@/lib/register/queries/person-links';
+import { pictureById } from '@/lib/register/queries/picture-by-id';
+import { picturesOf } from '@/lib/register/queries/pictures-of';
 import { previewChanges } from '@/lib/register/queries/preview-changes';
 import { recentSets } from '@/lib/register/queries/recent-sets';
 import { recordNow } from '@/lib/register/queries/record-now';
@@ -40,11 +44,13 @@ import { storePlaces } from '@/lib/register/queries/store-places';
 import { swapById } from '@/lib/register/queries/swap-by-id';
 import { tokens } from '@/lib/register/queries/tokens';
 import { ALL_SETS } from '@/lib/register/set-filter';
+import { jpeg } from '../picture/made';
 import { got, smallPlant, someone } from './plant';
 
 let here: Awaited<ReturnType<typeof smallPlant>>;
 let stranger: Actor;
 let swapId: string;
+let pictureId: string;
 
 beforeAll(async () => {
   here = await smallPlant();
@@ -53,6 +59,9 @@ beforeAll(async () => {
   if (done.outcome !== 'saved') throw new Error(done.outcome);
   swapId = done.swapId;
   await reportFault(here.actor, got(here.sets, 'P-102'), 'Hums');
+  const kept = await keepPicture(here.actor, { of: motorHere(), caption: null, bytes: await jpeg() });
+  if (kept.outcome !== 'saved') throw new Error(kept.outcome);
+  pictureId = kept.pictureId;
   await keepView(here.actor, { page: '/sets', name: 'Mine', query: '?q=pump' });
   const link = await invitePerson(asAdministrator(here.actor), {
     name: 'Bo',
@@ -67,6 +76,8 @@ beforeAll(async () => {
     data: { id: 'one', token: 'one', userId: here.actor.userId, expiresAt: new Date(Date.now() + 3_600_000) },
   });
 });
+
+const motorHere = () => ({ thing: 'motor' as const, id: got(here.motors, 'M-7') });
 
 const asAdministrator = (actor: Actor): Actor => ({ ...actor, role: 'administrator' });
 
@@ -92,6 +103,8 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
   'own-sessions': { asked: ownSessions, nothing: [] },
   'own-units': { asked: ownUnits, nothing: 'metric' },
   'own-views': { asked: (actor) => ownViews(actor, '/sets'), nothing: [] },
+  'picture-by-id': { asked: (actor) => pictureById(actor, pictureId), nothing: null },
+  'pictures-of': { asked: (actor) => picturesOf(actor, motorHere()), nothing: [] },
   'preview-changes': {
     asked: (actor) => previewChanges(actor, 'motor', [got(here.motors, 'M-7')], { maker: 'Brandal' }),
     nothing: [],
@@ -152,5 +165,9 @@ test('S26 S27 a stranger changes nothing of this site', async () => {
   const before = await db.auditEntry.count();
   expect(await recordSwap(stranger, here.swap('P-101', 'M-7', 'M-8'), null)).toMatchObject({ outcome: 'refused' });
   expect(await reportFault(stranger, got(here.sets, 'P-101'), 'Hums')).toMatchObject({ outcome: 'refused' });
+  expect(await keepPicture(stranger, { of: motorHere(), caption: null, bytes: await jpeg() })).toMatchObject({
+    outcome: 'refused',
+  });
+  expect(await retirePicture(stranger, pictureId)).toMatchObject({ outcome: 'refused' });
   expect(await db.auditEntry.count()).toBe(before);
 });
