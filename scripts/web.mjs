@@ -3,11 +3,14 @@ import { AsyncLocalStorage } from 'node:async_hooks';
 import http from 'node:http';
 import { setTimeout as pause } from 'node:timers/promises';
 import { clientAddress } from './client-address.mjs';
+import { MOST_BODY_BYTES } from './most-body.mjs';
 
 /** Ports tried after the one asked for. */
 const TRIES = 50;
 /** Longest wait at the end for what is being answered. */
 const LAST_ANSWERS_MS = 5_000;
+/** How long a client may go on sending what is too large. */
+const THROWN_AWAY_MS = 2_000;
 
 /** Next gives a page no say in its status: app/answer-status.ts leaves it here, one place a request. */
 const places = new AsyncLocalStorage();
@@ -25,6 +28,7 @@ export async function listen({ dev, root }) {
   const handle = app.getRequestHandler();
   const upgrade = app.getUpgradeHandler();
   server = http.createServer((request, response) => {
+    if (Number(request.headers['content-length']) > MOST_BODY_BYTES) return tooLarge(request, response);
     // Nobody but us may say who the client is.
     request.headers['x-client-address'] = clientAddress(
       request.socket.remoteAddress,
@@ -42,6 +46,22 @@ export async function listen({ dev, root }) {
   const port = await bind(asked, hostname);
   process.env.PORT = String(port); // sign-in reads it when the first request loads it
   return process.env.BEDPLATE_URL ?? `http://localhost:${port}`;
+}
+
+/**
+ * Answers before anything is read. What the client goes on sending is thrown away for a moment, since one whose
+ * connection breaks while it sends may never look at the answer.
+ */
+function tooLarge(request, response) {
+  const body = JSON.stringify({ type: 'about:blank', status: 413, title: 'What was sent is larger than 16 MB.' });
+  response.writeHead(413, {
+    'content-type': 'application/problem+json',
+    'content-length': Buffer.byteLength(body),
+    'cache-control': 'private, no-store',
+    'x-content-type-options': 'nosniff',
+  });
+  response.end(body);
+  setTimeout(() => request.complete || request.socket.destroy(), THROWN_AWAY_MS).unref();
 }
 
 export async function stopListening() {
