@@ -15,9 +15,6 @@ export const PICTURE_WORDS = {
 
 export type PictureWord = keyof typeof PICTURE_WORDS;
 
-export const isPictureWord = (word: unknown): word is PictureWord =>
-  typeof word === 'string' && Object.hasOwn(PICTURE_WORDS, word);
-
 /** A page with what came of it in its question: "/motors/M-7?picture=kept#photographs". */
 export function backTo(path: string, word: PictureWord): string {
   const url = new URL(path, 'http://here.invalid');
