@@ -4,6 +4,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { appUrl, database } from './database.mjs';
 import { fillWhenEmpty, signInLines } from './fill.mjs';
+import { freeJobs } from './jobs-schema.mjs';
 import { deploy } from './migrate.mjs';
 import { build, generate } from './prepare.mjs';
 import { stopChildren } from './run.mjs';
@@ -37,6 +38,7 @@ try {
   if (!isGiven) embedded = await database({ giveUp: () => end(1) });
   const owner = embedded?.url ?? process.env.DATABASE_URL;
   for (const name of await deploy(owner)) console.log(`migrated ${name}`);
+  if (embedded) await freeJobs(owner); // nobody else can be at work on a database of our own
   process.env.DATABASE_URL = embedded ? await appUrl(owner) : owner;
   await (dev ? generate() : build());
   await fillWhenEmpty(owner, { isOurs: !isGiven });

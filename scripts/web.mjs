@@ -66,10 +66,13 @@ function tooLarge(request, response) {
 
 export async function stopListening() {
   if (server === null) return;
+  // instrumentation.ts leaves here how the jobs are told to stop.
+  const jobsStopped = globalThis[Symbol.for('bedplate.ending')]?.();
   const closed = new Promise((resolve) => server.close(resolve));
   server.closeIdleConnections();
   await Promise.race([closed, pause(LAST_ANSWERS_MS)]);
   server.closeAllConnections();
+  await jobsStopped;
 }
 
 function portAsked() {

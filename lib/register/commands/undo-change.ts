@@ -5,7 +5,8 @@ import { at, type Edit, isSame, type Leaf } from '@/lib/fields/state';
 import { ALL_THINGS } from '../things/all-things';
 import { THINGS, type ThingName } from '../things/thing';
 import { type Change, changeStep, NotMade, type NotMadeOutcome } from './change-step';
-import { MOST_AT_ONCE } from './parts';
+import { MOST_AT_ONCE, parts } from './parts';
+import { retireMade } from './retire-made';
 
 export type UndoOutcome =
   /** The undo is a change as well: `changeId` undoes it in its turn. */
@@ -69,21 +70,30 @@ export async function undoStep(
   for (const thing of THINGS) {
     const those = undone.filter((one) => one.thing === thing);
     if (those.length === 0) continue;
-    const standing = await ALL_THINGS[thing].locked(tx, by.siteId, [...new Set(those.map(({ id }) => id))]);
-    for (const { id, after } of those)
-      for (const path of Object.keys(after)) {
-        const now = at(standing.get(id)?.state ?? {}, path);
-        if (!isSame(now, at(after, path))) fields.push({ thing, id, path, left: at(after, path), now });
-      }
+    for (const part of parts(those)) {
+      const standing = await ALL_THINGS[thing].locked(tx, by.siteId, [...new Set(part.map(({ id }) => id))]);
+      for (const { id, after } of part)
+        for (const path of Object.keys(after)) {
+          const now = at(standing.get(id)?.state ?? {}, path);
+          if (!isSame(now, at(after, path))) fields.push({ thing, id, path, left: at(after, path), now });
+        }
+    }
   }
   if (fields.length > 0) return { outcome: 'changed-since', fields };
-  const changes = undone.map(({ thing, id, isMade, before }): Change => {
-    return { thing, id, version: null, edit: isMade ? retired(thing) : before };
-  });
-  return (await changeStep(tx, by, changes, 'undone')).size;
-}
-
-function retired(thing: ThingName): Edit {
-  const retiredAt = new Date().toISOString();
-  return thing === 'motor' ? { retiredAt, place: 'scrapped', setId: null, shelfId: null } : { retiredAt };
+  const made = undone.filter(({ isMade }) => isMade);
+  const changes = undone.flatMap(({ thing, id, isMade, before }): Change[] =>
+    isMade ? [] : [{ thing, id, version: null, edit: before }],
+  );
+  // Made motors leave their sets before anything returns; made places go when nothing stands in them any more.
+  const isMotor = ({ thing }: { thing: ThingName }) => thing === 'motor';
+  let stuck = await retireMade(tx, by, made.filter(isMotor));
+  const changed = await changeStep(tx, by, changes, 'undone');
+  if (stuck.length === 0)
+    stuck = await retireMade(
+      tx,
+      by,
+      made.filter((one) => !isMotor(one)),
+    );
+  if (stuck.length > 0) throw new NotMade({ outcome: 'refused', problems: stuck });
+  return made.length + changed.size;
 }
