@@ -1,3 +1,4 @@
+import { decoderOf } from './decoder';
 import type { Dialect } from './dialect';
 import { decimalOf } from './find-decimal';
 import { delimiterOf } from './find-delimiter';
@@ -40,7 +41,7 @@ export async function findDialect(bytes: Uint8Array): Promise<Dialect> {
     };
   }
   const { encoding, hasMark, says } = encodingOf(bytes);
-  const head = new TextDecoder(encoding, { fatal: false }).decode(bytes.subarray(0, HEAD));
+  const head = decoderOf(encoding, { isStrict: false })(bytes.subarray(0, HEAD), false);
   const lines = head.replace(/[^\n\r]*$/, (last) => (bytes.length > HEAD ? '' : last));
   const { delimiter, says: parted } = delimiterOf(lines);
   const { decimal, says: figures } = decimalOf(lines, delimiter);

@@ -1,4 +1,5 @@
 import { CsvError, parse } from 'csv-parse';
+import { decoderOf } from './decoder';
 import type { Dialect, SheetRow } from './dialect';
 import { LIMITS } from './sheet-limits';
 import { SheetRefused } from './sheet-refused';
@@ -53,14 +54,14 @@ export async function* readCsv(
 async function feed(
   parser: ReturnType<typeof parse>,
   bytes: Uint8Array,
-  encoding: string,
+  encoding: NonNullable<Dialect['encoding']>,
   signal: AbortSignal | undefined,
 ) {
-  const decoder = new TextDecoder(encoding, { fatal: encoding !== 'windows-1252', ignoreBOM: false });
+  const decode = decoderOf(encoding, { isStrict: true });
   try {
     for (let i = 0; i < bytes.length; i += STEP) {
       signal?.throwIfAborted();
-      const text = decoder.decode(bytes.subarray(i, i + STEP), { stream: i + STEP < bytes.length });
+      const text = decode(bytes.subarray(i, i + STEP), i + STEP < bytes.length);
       if (text.includes('\0'))
         throw new SheetRefused('It holds zero bytes: it is no text, or its encoding is another.');
       if (parser.destroyed) return;

@@ -1,10 +1,10 @@
 import type { Actor } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
 import type { ImportKind } from '@/lib/import/field';
-import { confirmImport, type ConfirmedColumns } from '@/lib/register/commands/confirm-import';
+import { type ConfirmedColumns, confirmImport } from '@/lib/register/commands/confirm-import';
 import { startImport } from '@/lib/register/commands/start-import';
 import { applyImport } from '@/lib/register/commands/steer-import';
-import type { RunColumns } from '@/lib/register/import/run';
+import type { RunColumns, RunCounts } from '@/lib/register/import/run';
 import { workOnImport } from '@/lib/register/import/work-on-import';
 
 const never = new AbortController().signal;
@@ -15,6 +15,9 @@ export const work = (actor: Actor, runId: string) =>
 
 export const runOf = (actor: Actor, runId: string) =>
   db.importRun.findUniqueOrThrow({ where: { siteId_id: { siteId: actor.siteId, id: runId } } });
+
+export const countsOf = async (actor: Actor, runId: string) =>
+  (await runOf(actor, runId)).counts as unknown as RunCounts;
 
 /** A file that has been read and waits for a person's word on its columns. */
 export async function readFile(actor: Actor, kind: ImportKind, text: string | Uint8Array): Promise<string> {

@@ -56,6 +56,11 @@ describe('encoding, delimiter and decimal sign are found', () => {
   });
 });
 
+test('Windows-1252 has dashes, quotes and the euro where ISO 8859-1 has none (WHATWG Encoding, index windows-1252)', async () => {
+  const bytes = Uint8Array.from([...latin('Tag;Ort\nA;'), 0x93, 0x80, 0x20, 0x96, 0x20, 0xbd, 0x94, 0x9f, 0x0a]);
+  expect((await rowsOf(readRows(bytes, await findDialect(bytes))))[1]?.cells).toEqual(['A', '“€ – ½”Ÿ']);
+});
+
 test('lines are numbered as they stand in the file, whatever a cell holds', async () => {
   const bytes = utf8('Tag,Note\n\nA,"two\nlines"\nB,5" pump\n');
   expect(await rowsOf(readRows(bytes, await findDialect(bytes)))).toEqual([
