@@ -40,6 +40,30 @@ export async function keptFor(tx: Tx, siteId: string, drafts: readonly Draft[]):
   });
 }
 
+/** Sets with the motors in them, as an export tells them, in the order of the tags. */
+export async function keptSetsNamed(tx: Tx, siteId: string, tags: readonly string[]): Promise<Existing[]> {
+  const sets = await keptSets(tx, siteId, tags);
+  const motors = await keptMotors(
+    tx,
+    siteId,
+    [],
+    [...sets.values()].map(({ id }) => id),
+  );
+  return tags.flatMap((tag) => {
+    const set = at(sets, tag);
+    return set === null ? [] : [{ set: set.kept, motor: inSet(motors, set)?.kept ?? null }];
+  });
+}
+
+/** Motors as an export tells them, in the order of the numbers. */
+export async function keptMotorsNamed(tx: Tx, siteId: string, numbers: readonly string[]): Promise<Existing[]> {
+  const motors = await keptMotors(tx, siteId, numbers, []);
+  return numbers.flatMap((number) => {
+    const motor = at(motors, number);
+    return motor === null ? [] : [{ set: null, motor: motor.kept }];
+  });
+}
+
 /** The same as the planner takes it: what is retired is not there. */
 export const existingOf = ({ set, motor }: KeptFor): Existing => ({
   set: set === null || set.isRetired ? null : set.kept,
