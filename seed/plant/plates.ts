@@ -34,7 +34,7 @@ function electrical(line: Line, size: Size): Omit<MotorInput, 'id'> {
   const cage = { kind: 'cage', duty: 'S1' } as const;
   switch (line) {
     case 'nema':
-      return { ...cage, ...nemaPlate(size), serviceFactor: 1.15, design: 'B', codeLetter: size.power < 5 ? 'K' : 'H' };
+      return { ...cage, ...nemaPlate(size), serviceFactor: 1.15, design: 'B', codeLetter: codeLetterOf(size) };
     case 'u-frame':
       return { ...cage, ...nemaPlate(size), serviceFactor: 1, design: 'B', codeLetter: 'G' };
     case 'single-phase':
@@ -51,6 +51,9 @@ function electrical(line: Line, size: Size): Omit<MotorInput, 'id'> {
       return { ...cage, ...iecPlate(size, [50]), design: 'N' };
   }
 }
+
+/** As a design B may have at most: NEMA MG 1-12.35 by NEC Table 430.7(B). */
+const codeLetterOf = ({ power }: Size) => (power < 5 ? 'K' : power < 15 ? 'H' : 'G');
 
 function mounting(line: Line, size: Size, holding: Holding): Pick<MotorInput, 'frame' | 'mounting'> {
   const isIec = line === 'iec-60' || line === 'skid-50';

@@ -1,0 +1,35 @@
+/** Rules that look at a motor alone, at a set with its motor, and at all motors of a site, each in the order they are asked. */
+export const MOTOR_RULES = ['speed', 'amps', 'power-of-rows', 'efficiency', 'code-letter'] as const;
+export const SET_RULES = [] as const;
+export const SITE_RULES = [] as const;
+export const RULES = [...MOTOR_RULES, ...SET_RULES, ...SITE_RULES] as const;
+export type RuleId = (typeof RULES)[number];
+
+/**
+ * A figure that cannot be right (`wrong`: two figures of the record exclude each other, or nature excludes one) or is hard
+ * to believe (`doubtful`: it has been seen, seldom).
+ */
+export interface Doubt {
+  rule: RuleId;
+  thing: 'set' | 'motor';
+  grade: 'wrong' | 'doubtful';
+  /** Path of the record's field to look at first: "ratings.0.rpm", "supply.volts". */
+  field: string;
+  have: number | string | null;
+  expected: number | string | null;
+  unit: string | null;
+  /** One sentence with the arithmetic. */
+  says: string;
+  cite: string;
+  /** The values it rests on, always written alike: with others it is another doubt. */
+  figures: string;
+}
+
+/** The values a doubt rests on, as one short text. */
+export const figuresOf = (values: Readonly<Record<string, number | string | null>>): string =>
+  Object.entries(values)
+    .map(([key, value]) => `${key}=${typeof value === 'number' ? short(value) : (value ?? '-')}`)
+    .join(',');
+
+/** Six figures: 3.728499357910 is 5 hp, and stays it. */
+const short = (value: number) => Number(value.toPrecision(6));
