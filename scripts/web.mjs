@@ -3,7 +3,7 @@ import { AsyncLocalStorage } from 'node:async_hooks';
 import http from 'node:http';
 import { setTimeout as pause } from 'node:timers/promises';
 import { clientAddress } from './client-address.mjs';
-import { MOST_BODY_BYTES } from './most-body.mjs';
+import { MOST_BODY_BYTES, TOO_LARGE } from './most-body.mjs';
 
 /** Ports tried after the one asked for. */
 const TRIES = 50;
@@ -53,7 +53,7 @@ export async function listen({ dev, root }) {
  * connection breaks while it sends may never look at the answer.
  */
 function tooLarge(request, response) {
-  const body = JSON.stringify({ type: 'about:blank', status: 413, title: 'What was sent is larger than 16 MB.' });
+  const body = JSON.stringify({ type: 'about:blank', status: 413, title: TOO_LARGE });
   response.writeHead(413, {
     'content-type': 'application/problem+json',
     'content-length': Buffer.byteLength(body),

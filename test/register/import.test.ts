@@ -180,9 +180,11 @@ test('columns are confirmed by a person and remembered for the site, and only th
 
 test('S15 what is no sheet is refused before anything is kept; what breaks later fails in words', async () => {
   const start = (bytes: Uint8Array) => startImport(here.actor, { fileName: 'x.csv', bytes, kind: 'sets' });
-  expect(await start(new Uint8Array())).toEqual({ outcome: 'refused', says: 'The file is empty.' });
+  expect(await start(new Uint8Array())).toMatchObject({ outcome: 'refused', says: 'The file is empty.' });
   expect(await start(Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0, 0, 0, 13]))).toMatchObject({ outcome: 'refused' });
-  expect(await db.importRun.count({ where: { siteId: here.actor.siteId } })).toBe(0);
+  expect(await db.importFile.count({ where: { siteId: here.actor.siteId } })).toBe(0);
+  const runs = await db.importRun.findMany({ where: { siteId: here.actor.siteId } });
+  expect(runs.map(({ status }) => status)).toEqual(['failed', 'failed']);
   const runId = await readFile(here.actor, 'sets', `Tag,Service\nP-1,"${'x'.repeat(9_000)}"\n`);
   expect(await runOf(here.actor, runId)).toMatchObject({
     status: 'failed',
