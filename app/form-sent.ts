@@ -34,8 +34,7 @@ export async function formSent(
   if (form === null) return unread(400, 'The form did not arrive whole.');
   // A place where no file was chosen arrives as an empty file without a name, which is read as an empty text.
   const files = form.getAll(file).filter((one) => one !== '');
-  if (files.some((one) => typeof one === 'string'))
-    return misread({ path: file, value: null, says: 'must be a file' });
+  if (files.some((one) => typeof one === 'string')) return misread({ path: file, value: null, says: 'must be a file' });
   form.delete(file);
   const twice = [...new Set(form.keys())].find((key) => form.getAll(key).length > 1);
   if (twice !== undefined) return misread({ path: twice, value: null, says: 'is there more than once' });
@@ -44,7 +43,11 @@ export async function formSent(
 
 const unread = (status: Unread['status'], says: string): Unread => ({ status, says, problems: [] });
 
-export const misread = (...problems: Problem[]): Unread => ({ status: 422, says: 'The form is not understood.', problems });
+export const misread = (...problems: Problem[]): Unread => ({
+  status: 422,
+  says: 'The form is not understood.',
+  problems,
+});
 
 /** How often a mark stands in a body; no more than `most` are looked for. */
 function countOf(body: Buffer, mark: string, most: number): number {

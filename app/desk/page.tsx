@@ -16,6 +16,7 @@ const TASKS: readonly { href: string; words: string; says: string; needs: Action
     needs: 'set.edit',
   },
   { href: '/motors/new', words: 'Enter a motor', says: 'From its plate, pasted or typed', needs: 'motor.edit' },
+  { href: '/imports', words: 'Import', says: 'Lists of nameplates, from CSV or XLSX', needs: 'import.run' },
   { href: '/areas', words: 'Areas', says: 'The parts of the plant and what surrounds their sets', needs: 'set.edit' },
   { href: '/stores/places', words: 'Stores and shelves', says: 'Where spare motors wait', needs: 'set.edit' },
   { href: '/site', words: 'Site settings', says: 'Hours of work, limits, prices', needs: 'register.read' },

@@ -26,8 +26,8 @@ export default answered(async function ImportsPage({ searchParams }: PageProps<'
     <Sheet person={personOf(actor)} current="/desk" back={{ href: '/desk', words: 'Desk' }}>
       <h1 className="page">Import</h1>
       <p className="mt-2">
-        A list as CSV or XLSX, up to 25 MB and 50 000 rows. Its columns are found and you confirm them; then every row is
-        shown with what it would change. Nothing is written before you say so, and all of it can be undone.
+        A list as CSV or XLSX, up to 25 MB and 50 000 rows. Its columns are found and you confirm them; then every row
+        is shown with what it would change. Nothing is written before you say so, and all of it can be undone.
       </p>
       {saidBy(said) !== null && (
         <p className="problem-list" role="alert">

@@ -6,6 +6,7 @@ import { ownViews } from '@/lib/register/queries/own-views';
 import { shelves } from '@/lib/register/queries/shelves';
 import { answered } from '../answered';
 import { motorsAsked, pageAsked, questionWith } from '../lists/asked-for';
+import { ExportLinks } from '../lists/export-links';
 import { PageLinks } from '../lists/page-links';
 import { Views } from '../lists/views';
 import { Sheet } from '../look/sheet';
@@ -63,6 +64,7 @@ export default answered(async function MotorsPage({ searchParams }: PageProps<'/
         all={all}
         what="Motors"
       />
+      <ExportLinks actor={actor} path="/motors" query={query} />
     </Sheet>
   );
 });

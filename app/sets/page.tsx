@@ -7,6 +7,7 @@ import { ownViews } from '@/lib/register/queries/own-views';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../answered';
 import { pageAsked, questionWith, setsAsked } from '../lists/asked-for';
+import { ExportLinks } from '../lists/export-links';
 import { PageLinks } from '../lists/page-links';
 import { Views } from '../lists/views';
 import { Sheet } from '../look/sheet';
@@ -70,6 +71,7 @@ export default answered(async function SetsPage({ searchParams }: PageProps<'/se
         </>
       )}
       <PageLinks path="/sets" query={query} page={page} perPage={PER_PAGE} shown={sets.length} all={all} what="Sets" />
+      <ExportLinks actor={actor} path="/sets" query={query} />
     </Sheet>
   );
 });

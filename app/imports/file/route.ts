@@ -23,7 +23,8 @@ export async function POST(request: Request): Promise<Response> {
     const actor = await askerFor(request, 'import.run');
     if (actor instanceof Response) return isPage && actor.status === 401 ? plain(401, SIGNED_OUT) : actor;
     const sent = await formSent(request, LIMITS);
-    if ('status' in sent) return isPage ? refused(sent.status, WORD_OF[sent.status]) : problem(sent.status, sent.says, sent.problems);
+    if ('status' in sent)
+      return isPage ? refused(sent.status, WORD_OF[sent.status]) : problem(sent.status, sent.says, sent.problems);
     const [file, more] = sent.files.filter(({ size, name }) => size > 0 || name !== '');
     if (file === undefined || more !== undefined) return refused(422, 'one');
     const asked = read(fields, sent.fields);
@@ -40,7 +41,9 @@ export async function POST(request: Request): Promise<Response> {
     const reference = crypto.randomUUID().slice(0, 8);
     console.error(`${reference} ${isGone ? 'the database is away' : 'a file could not be taken'}`, error);
     if (isGone) return refused(503, 'away');
-    return isPage ? plain(500, `Something failed here. Its reference is ${reference}.`) : problem(500, `Something failed here. Its reference is ${reference}.`);
+    return isPage
+      ? plain(500, `Something failed here. Its reference is ${reference}.`)
+      : problem(500, `Something failed here. Its reference is ${reference}.`);
   }
 }
 

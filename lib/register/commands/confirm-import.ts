@@ -4,6 +4,7 @@ import { db, type Tx } from '@/lib/db/client';
 import type { ImportKind } from '@/lib/import/field';
 import { fieldOf } from '@/lib/import/fields';
 import { normalHeading } from '@/lib/import/find-columns';
+import { QUANTITIES } from '@/lib/import/quantity';
 import type { DraftOptions } from '@/lib/import/row-draft';
 import { asJson, NO_COUNTS, type RunColumns, type RunCounts } from '../import/run';
 import { isStill } from '../import/run-state';
@@ -44,7 +45,7 @@ export async function confirmImport(actor: Actor, runId: string, told: Confirmed
     if (says.length > 0) return { outcome: 'refused', says };
     const columns = found.columns.map((column) => {
       const said = told.columns.find(({ index }) => index === column.index);
-      return said === undefined ? column : { ...column, field: said.field, unit: said.unit };
+      return said === undefined ? column : { ...column, field: said.field, unit: unitFor(kind, said) };
     });
     const { rows } = run.counts as unknown as RunCounts;
     const { options, makePlaces } = told;
@@ -61,6 +62,13 @@ export async function confirmImport(actor: Actor, runId: string, told: Confirmed
     await queueImport(tx, actor, runId);
     return { outcome: 'saved' };
   });
+}
+
+/** A unit that the field's figures cannot be in is none: the field was chosen anew beside it. */
+function unitFor(kind: ImportKind, { field, unit }: { field: string | null; unit: string | null }): string | null {
+  const shape = field === null ? null : fieldOf(kind, field)?.shape;
+  if (shape?.as === 'plate') return unit;
+  return shape?.as === 'figure' && unit !== null && Object.hasOwn(QUANTITIES[shape.quantity].units, unit) ? unit : null;
 }
 
 function problemsOf(kind: ImportKind, found: RunColumns, { columns }: ConfirmedColumns): string[] {
