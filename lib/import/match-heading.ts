@@ -2,7 +2,8 @@ import type { Field, FieldId, ImportKind } from './field';
 import { fieldOf, fieldsOf } from './fields';
 import { headingUnit } from './heading-unit';
 import { normalHeading } from './normal-heading';
-import { QUANTITIES, type QuantityOf, unitOf } from './quantity';
+import { unitOf } from './quantity';
+import { unitsOf } from './units-of';
 
 /** What a heading says. `field` null with a match: a person, or this project's own file, said to leave it out. */
 export interface HeadingMatch {
@@ -67,27 +68,7 @@ const unitFor = (field: Field, unit: string | null): string | null =>
   unit !== null && takes(field, unit) ? unit : null;
 
 /** Whether a figure of this field can be in this unit. */
-function takes({ shape, id }: Field, unit: string): boolean {
-  if (shape.as === 'figure') {
-    const { units }: QuantityOf = QUANTITIES[shape.quantity];
-    return unit in units;
-  }
-  if (shape.as !== 'plate') return false;
-  return (PLATE_UNITS[id] ?? []).includes(unit);
-}
-
-const POWERS = ['kw', 'hp', 'w', 'ps'];
-const PLATE_UNITS: Readonly<Record<FieldId, readonly string[]>> = {
-  frame: ['nema', 'iec'],
-  power: POWERS,
-  powerHp: POWERS,
-  powerKw: POWERS,
-  volts: ['v'],
-  hertz: ['hz'],
-  rpm: ['rpm'],
-  amps: ['a'],
-  efficiencyPct: ['%'],
-};
+const takes = (field: Field, unit: string): boolean => unitsOf(field).includes(unit);
 
 /** "Pump BHP": the unit is a word of the name itself. */
 function unitInside(field: Field, heading: string): string | null {

@@ -156,7 +156,7 @@ function ColumnRow({
         <span className="label">{because}</span>
       </td>
       <td>
-        {could.length > 1 && (
+        {could.length > 0 && (
           <select
             className="in"
             name={`unit-${index}`}

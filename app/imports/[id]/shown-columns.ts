@@ -1,6 +1,6 @@
-import type { Field, ImportKind } from '@/lib/import/field';
+import type { ImportKind } from '@/lib/import/field';
 import { fieldsOf, headingOf } from '@/lib/import/fields';
-import { QUANTITIES } from '@/lib/import/quantity';
+import { unitsOf } from '@/lib/import/units-of';
 import type { RunColumns } from '@/lib/register/import/run';
 import type { ShownColumn } from './columns-form';
 
@@ -18,10 +18,7 @@ export const fieldChoices = (kind: ImportKind): { value: string; words: string }
 
 /** By field: the units that its figures can be in. */
 export const unitChoices = (kind: ImportKind): Record<string, string[]> =>
-  Object.fromEntries(fieldsOf(kind).map((field) => [field.id, unitsOf(field)]));
-
-const unitsOf = ({ shape }: Field): string[] =>
-  shape.as === 'figure' ? Object.keys(QUANTITIES[shape.quantity].units) : [];
+  Object.fromEntries(fieldsOf(kind).map((field) => [field.id, [...unitsOf(field)]]));
 
 /** A, B ... Z, AA ... as spreadsheets call their columns. */
 const letterOf = (index: number): string =>

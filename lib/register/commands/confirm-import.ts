@@ -4,8 +4,8 @@ import { db, type Tx } from '@/lib/db/client';
 import type { ImportKind } from '@/lib/import/field';
 import { fieldOf } from '@/lib/import/fields';
 import { normalHeading } from '@/lib/import/find-columns';
-import { QUANTITIES } from '@/lib/import/quantity';
 import type { DraftOptions } from '@/lib/import/row-draft';
+import { unitsOf } from '@/lib/import/units-of';
 import { asJson, NO_COUNTS, type RunColumns, type RunCounts } from '../import/run';
 import { isStill } from '../import/run-state';
 import { isId } from '../is-id';
@@ -66,9 +66,8 @@ export async function confirmImport(actor: Actor, runId: string, told: Confirmed
 
 /** A unit that the field's figures cannot be in is none: the field was chosen anew beside it. */
 function unitFor(kind: ImportKind, { field, unit }: { field: string | null; unit: string | null }): string | null {
-  const shape = field === null ? null : fieldOf(kind, field)?.shape;
-  if (shape?.as === 'plate') return unit;
-  return shape?.as === 'figure' && unit !== null && Object.hasOwn(QUANTITIES[shape.quantity].units, unit) ? unit : null;
+  const known = field === null ? null : fieldOf(kind, field);
+  return known !== null && unit !== null && unitsOf(known).includes(unit) ? unit : null;
 }
 
 function problemsOf(kind: ImportKind, found: RunColumns, { columns }: ConfirmedColumns): string[] {
