@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { may } from '@/lib/auth/may';
-import { isAtWork, type RunStatus } from '@/lib/register/import/run';
+import { isAtWork, type RunColumns, type RunStatus } from '@/lib/register/import/run';
 import { importRows, ROW_OUTCOMES } from '@/lib/register/queries/import-rows';
 import { importById, type OneImport } from '@/lib/register/queries/imports';
 import { siteSettings } from '@/lib/register/queries/site-settings';
@@ -97,20 +97,14 @@ export default answered(async function ImportPage({ params, searchParams }: Page
               {says}
             </p>
           ))}
-          <ColumnsForm
-            runId={run.runId}
-            kind={run.kind}
-            columns={shownColumns(run.columns)}
-            fields={fieldChoices(run.kind)}
-            units={unitChoices(run.kind)}
-            told={{
-              mounting: run.columns.options.mounting ?? '',
-              area: run.columns.options.area ?? '',
-              store: run.columns.options.store ?? '',
-              makePlaces: run.columns.makePlaces,
-              keepUnknownWords: run.columns.options.keepUnknownWords === true,
-            }}
-          />
+          {run.status === 'ready' ? (
+            <Columns run={run} columns={run.columns} />
+          ) : (
+            <details className="views">
+              <summary className="to">A column is something else</summary>
+              <Columns run={run} columns={run.columns} />
+            </details>
+          )}
         </>
       )}
       {run.dialect.format !== undefined && (
@@ -123,6 +117,26 @@ export default answered(async function ImportPage({ params, searchParams }: Page
     </Sheet>
   );
 });
+
+function Columns({ run, columns }: { run: OneImport; columns: RunColumns }) {
+  const { options, makePlaces } = columns;
+  return (
+    <ColumnsForm
+      runId={run.runId}
+      kind={run.kind}
+      columns={shownColumns(columns)}
+      fields={fieldChoices(run.kind)}
+      units={unitChoices(run.kind)}
+      told={{
+        mounting: options.mounting ?? '',
+        area: options.area ?? '',
+        store: options.store ?? '',
+        makePlaces,
+        keepUnknownWords: options.keepUnknownWords === true,
+      }}
+    />
+  );
+}
 
 const RE_READ: readonly RunStatus[] = ['ready', 'checked', 'failed'];
 const NO_ROWS = { rows: [], all: 0 };

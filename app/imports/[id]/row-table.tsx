@@ -22,33 +22,47 @@ export function RowTable({ rows, kind }: { rows: readonly ImportRowLine[]; kind:
       </thead>
       <tbody>
         {rows.map((row) => (
-          <tr key={row.line}>
-            <td className="num">{row.line}</td>
-            <td className="id">
-              <Key row={row} kind={kind} />
-            </td>
-            <td>{OUTCOME_WORDS[row.outcome]}</td>
-            <td>
-              <ul className="told">
-                {row.changes.map(({ field, from, to }) => (
-                  <li key={field}>
-                    {fieldOf(kind, field)?.label ?? field}: {from !== null && <Was text={from} />}
-                    <bdi>{to ?? 'not told any more'}</bdi>
-                  </li>
-                ))}
-                {row.problems.map(({ field, value, says }) => (
-                  <li key={`${field} ${says}`}>
-                    {field !== null && `${fieldOf(kind, field)?.label ?? field} `}
-                    {value !== '' && <bdi>“{value.slice(0, 80)}” </bdi>}
-                    {says}
-                  </li>
-                ))}
-              </ul>
-            </td>
-          </tr>
+          <Row key={row.line} row={row} kind={kind} />
         ))}
       </tbody>
     </DataTable>
+  );
+}
+
+function Row({ row, kind }: { row: ImportRowLine; kind: ImportKind }) {
+  const labelOf = (field: string) => fieldOf(kind, field)?.label ?? field;
+  const news = row.changes.filter(({ from, to }) => from === null && to !== null);
+  const others = row.changes.filter((change) => !news.includes(change));
+  return (
+    <tr>
+      <td className="num">{row.line}</td>
+      <td className="id">
+        <Key row={row} kind={kind} />
+      </td>
+      <td>{OUTCOME_WORDS[row.outcome]}</td>
+      <td>
+        <ul className="told">
+          {news.length > 0 && (
+            <li>
+              <bdi>{news.map(({ field, to }) => `${labelOf(field)} ${to}`).join(' · ')}</bdi>
+            </li>
+          )}
+          {others.map(({ field, from, to }) => (
+            <li key={field}>
+              {labelOf(field)}: {from !== null && <Was text={from} />}
+              <bdi>{to ?? 'not told any more'}</bdi>
+            </li>
+          ))}
+          {row.problems.map(({ field, value, says }) => (
+            <li key={`${field} ${says}`}>
+              {field !== null && `${labelOf(field)} `}
+              {value !== '' && <bdi>“{value.slice(0, 80)}” </bdi>}
+              {says}
+            </li>
+          ))}
+        </ul>
+      </td>
+    </tr>
   );
 }
 

@@ -39,6 +39,8 @@ export const setFields: readonly Field[] = [
     'KKS',
     'Kennzeichen',
     'Anlagennummer',
+    'Anlagen-Nr',
+    'Anlage',
     'Pumpennummer',
     'Repère',
     'Repere',
