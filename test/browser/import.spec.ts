@@ -47,6 +47,7 @@ test('a list is imported: found, confirmed, looked at, written; what is refused 
   await page.getByRole('button', { name: 'Write 2 rows into the register' }).click();
   await expect(page.getByText('In the register')).toBeVisible({ timeout: 20_000 });
   await page.getByRole('link', { name: 'IMP-1' }).click();
+  await page.waitForURL('**/sets/IMP-1');
   await expect(page.getByText('Rinse 1')).toBeVisible();
   await expect(page.getByText('Hall Ø')).toBeVisible();
 
