@@ -1,7 +1,33 @@
 /** Rules that look at a motor alone, at a set with its motor, and at all motors of a site, each in the order they are asked. */
-export const MOTOR_RULES = ['speed', 'amps', 'power-of-rows', 'efficiency', 'code-letter'] as const;
-export const SET_RULES = [] as const;
-export const SITE_RULES = [] as const;
+export const MOTOR_RULES = [
+  'speed',
+  'amps',
+  'power-of-rows',
+  'efficiency',
+  'code-letter',
+  'torque',
+  'brake-torque',
+  'service-factor',
+  'phases',
+  'frame-name',
+  'frame-size',
+  'mounting',
+  'face',
+] as const;
+export const SET_RULES = [
+  'held',
+  'seat-face',
+  'hub-bore',
+  'supply-phases',
+  'supply-hertz',
+  'supply-volts',
+  'overload',
+  'pump-speed',
+  'load',
+  'drive-service-factor',
+  'coupling-torque',
+] as const;
+export const SITE_RULES = ['serial', 'two-places'] as const;
 export const RULES = [...MOTOR_RULES, ...SET_RULES, ...SITE_RULES] as const;
 export type RuleId = (typeof RULES)[number];
 

@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { MOTOR_RULES, RULES, SET_RULES, SITE_RULES } from '@/lib/plausibility/doubt';
-import { motorRules } from '@/lib/plausibility/rules';
+import { motorRules, setRules, siteRules } from '@/lib/plausibility/rules';
 
 const root = path.resolve(import.meta.dirname, '../..');
 const room = path.join(root, 'lib/plausibility');
@@ -27,7 +27,7 @@ const named = [
 
 const idOf = (place: string) => place.slice(place.indexOf('/') + 1);
 const camel = (id: string) => id.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
-const listed = new Map<string, unknown>([...motorRules]);
+const listed = new Map<string, unknown>([...motorRules, ...setRules, ...siteRules]);
 
 test('the table in DEVELOPERS.md has every rule once, in the order of the lists', () => {
   expect(tabled.map(({ place }) => place)).toEqual(named);
