@@ -11,7 +11,7 @@ const TYPES = {
 export function fileAnswer(
   name: string,
   format: keyof typeof TYPES,
-  rows: readonly (readonly (string | number | null)[])[],
+  rows: AsyncIterable<readonly (string | number | null)[]> | Iterable<readonly (string | number | null)[]>,
 ): Response {
   const parts = format === 'csv' ? writeCsv(rows) : writeXlsx(name, rows);
   const day = new Date().toISOString().slice(0, 10);

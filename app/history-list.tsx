@@ -1,5 +1,7 @@
 import Link from 'next/link';
 import type { HistoryLine } from '@/lib/register/history-line';
+import { actionWords } from './audit/action-words';
+import { ToldList } from './audit/told-list';
 import { Tag } from './look/tag';
 import { VERDICT_WORDS, type Verdict } from './look/words';
 import { momentText } from './moment';
@@ -84,7 +86,12 @@ function Line({ line, isOfMotor, timezone }: { line: HistoryLine; isOfMotor: boo
         </p>
       );
     case 'change':
-      return <p>{ACTION_WORDS.get(line.action) ?? line.action}</p>;
+      return (
+        <>
+          <p>{actionWords(line.action)}</p>
+          {line.changes.length > 0 && <ToldList changes={line.changes} />}
+        </>
+      );
   }
 }
 
@@ -96,15 +103,6 @@ const OUT_WORDS: Record<string, string> = {
 export const outWords = (place: string): string => OUT_WORDS[place] ?? place;
 
 const isVerdict = (word: string): word is Verdict => word in VERDICT_WORDS;
-
-const ACTION_WORDS = new Map([
-  ['set.register', 'Entered in the register'],
-  ['set.shim', 'Shims under the feet noted'],
-  ['motor.register', 'Entered in the register'],
-  ['motor.move', 'Moved'],
-  ['picture.keep', 'Photograph kept'],
-  ['picture.retire', 'Photograph retired'],
-]);
 
 function keyOf(line: HistoryLine): string {
   switch (line.kind) {

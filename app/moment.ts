@@ -10,3 +10,22 @@ export const today = (timezone: string) => new Intl.DateTimeFormat('en-CA', { ti
 
 const textOf = (at: Date, timeZone: string, style: Intl.DateTimeFormatOptions) =>
   new Intl.DateTimeFormat('en-GB', { ...style, timeZone }).format(at);
+
+/** The moment at which a day (YYYY-MM-DD) begins where the site is, or the day so many days later; null: it is no day. */
+export function dayStart(day: string | null, timezone: string, later: number): Date | null {
+  const [, year, month, date] = /^(\d{4})-(\d\d)-(\d\d)$/.exec(day ?? '') ?? [];
+  if (date === undefined) return null;
+  const guess = Date.UTC(Number(year), Number(month) - 1, Number(date) + later);
+  // Off by what the site's clocks differ from UTC at about that moment; twice, since the first guess may lie across a change.
+  const first = guess - offset(guess, timezone);
+  return new Date(guess - offset(first, timezone));
+}
+
+/** How far the clocks of a time zone are ahead of UTC at a moment, ms. */
+function offset(at: number, timezone: string): number {
+  const parts = new Intl.DateTimeFormat('en-GB', { timeZone: timezone, dateStyle: 'short', timeStyle: 'medium' })
+    .format(at)
+    .match(/\d+/g);
+  const [date = 0, month = 1, year = 1970, hours = 0, minutes = 0, seconds = 0] = (parts ?? []).map(Number);
+  return Date.UTC(year, month - 1, date, hours, minutes, seconds) - Math.floor(at / 1000) * 1000;
+}

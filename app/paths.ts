@@ -10,6 +10,8 @@ export const buyPath = (tag: string, rating: string) => `${setPath(tag)}/buy/${w
 export const swapPath = (swapId: string) => `/swaps/${within(swapId)}`;
 export const motorPath = (number: string) => `/motors/${within(number)}`;
 export const motorEditPath = (number: string) => `${motorPath(number)}/edit`;
+export const motorOnPath = (number: string) => `${motorPath(number)}/on`;
+export const setOnPath = (tag: string) => `${setPath(tag)}/on`;
 export const setEditPath = (tag: string) => `${setPath(tag)}/edit`;
 export const framePath = (frame: string) => `/frames/${within(frame)}`;
 export const personPath = (userId: string) => `/people/${within(userId)}`;

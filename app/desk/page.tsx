@@ -19,6 +19,7 @@ const TASKS: readonly { href: string; words: string; says: string; needs: Action
   { href: '/imports', words: 'Import', says: 'Lists of nameplates, from CSV or XLSX', needs: 'import.run' },
   { href: '/areas', words: 'Areas', says: 'The parts of the plant and what surrounds their sets', needs: 'set.edit' },
   { href: '/stores/places', words: 'Stores and shelves', says: 'Where spare motors wait', needs: 'set.edit' },
+  { href: '/audit', words: 'Audit', says: 'Who changed what, from what to what', needs: 'audit.read' },
   { href: '/site', words: 'Site settings', says: 'Hours of work, limits, prices', needs: 'register.read' },
   { href: '/people', words: 'People', says: 'Who may come in, as what; invitations', needs: 'people.manage' },
   { href: '/tokens', words: 'Tokens', says: 'By which programs ask', needs: 'token.manage' },

@@ -1,4 +1,5 @@
 import type { Prisma } from '@/lib/db/generated/client';
+import type { ToldChange } from '@/lib/fields/told-changes';
 
 /** A swap as a line of a history. */
 export interface SwapLine {
@@ -32,8 +33,8 @@ export interface ChangeLine {
   at: Date;
   by: string | null;
   action: string;
-  before: unknown;
-  after: unknown;
+  /** What was changed; of a record that was entered, nothing: it stands on the page. */
+  changes: readonly ToldChange[];
 }
 
 export type HistoryLine = SwapLine | FaultLine | ChangeLine;

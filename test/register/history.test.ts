@@ -50,18 +50,16 @@ test('a past swap moves no motor', async () => {
 });
 
 test('R6 a motor’s history tells every place it was in', async () => {
-  const { actor, motors, sets, shelfId, swap } = await smallPlant();
+  const { actor, motors, shelfId, swap } = await smallPlant();
   await recordSwap(actor, swap('P-101', 'M-1', 'M-7'), null);
   await recordSwap(actor, swap('P-101', 'M-7', 'M-8', { outTo: { place: 'on-shelf', shelfId } }), null);
   const moves = (await motorHistory(actor, got(motors, 'M-7')))
     .flatMap((line) => (line.kind === 'change' && line.action === 'motor.move' ? [line] : []))
     .sort((a, b) => a.at.getTime() - b.at.getTime())
-    .map(({ before, after }) => [placeOf(before), placeOf(after)]);
-  const inSet = { place: 'in-set', setId: got(sets, 'P-101'), shelfId: null };
-  const onShelf = { place: 'on-shelf', setId: null, shelfId };
+    .map(({ changes }) => changes.slice(0, 3).map(({ label, from, to }) => `${label}: ${from ?? 'none'} to ${to ?? 'none'}`));
   expect(moves).toEqual([
-    [onShelf, inSet],
-    [inSet, onShelf],
+    ['Where it is: on a shelf to in a set', 'In the set: none to P-101', 'Shelf: Main / A1 to none'],
+    ['Where it is: in a set to on a shelf', 'In the set: P-101 to none', 'Shelf: none to Main / A1'],
   ]);
 });
 
@@ -86,9 +84,4 @@ test('S3 what a person wrote is kept letter by letter', async () => {
   await reportFault(actor, got(sets, 'P-101'), says);
   expect((await setByTag(actor, 'P-101'))?.faults[0]?.says).toBe(says);
 });
-
-/** Where it was; the audit tells more, such as since when. */
-const placeOf = (told: unknown) => {
-  const { place, setId, shelfId } = told as Record<string, unknown>;
-  return { place, setId, shelfId };
 };

@@ -10,7 +10,7 @@ import { Sheet } from '@/app/look/sheet';
 import { TitleBlock } from '@/app/look/title-block';
 import { dayText } from '@/app/moment';
 import { factsAlone } from '@/app/motor-drawing';
-import { framePath, motorEditPath, motorPath, written } from '@/app/paths';
+import { framePath, motorEditPath, motorOnPath, motorPath, written } from '@/app/paths';
 import { PlateFacts, PlateFigures } from '@/app/plate-facts';
 import { SavedNote } from '@/app/record/saved-note';
 import { WhereaboutsText } from '@/app/whereabouts-text';
@@ -89,6 +89,16 @@ export default answered(async function MotorPage({ params, searchParams }: Props
           <Facts rows={spareFacts(motor, row)} />
           <SectionHead title="History" />
           <HistoryList lines={lines} timezone={timezone} isOfMotor />
+          {may(actor, 'audit.read') && (
+            <p className="pt-3 screen-only">
+              <Link className="to" href={motorOnPath(motor.id)}>
+                As it stood on a day
+              </Link>{' '}
+              <Link className="to" href={`/audit?name=${encodeURIComponent(motor.id)}`}>
+                Everything the audit tells
+              </Link>
+            </p>
+          )}
         </div>
         <div>
           <MountDrawing incoming={mount} outgoing={null} facts={factsAlone(mount)} />

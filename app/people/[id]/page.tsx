@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { answerStatus } from '@/app/answer-status';
 import { answered } from '@/app/answered';
 import { AskForm } from '@/app/ask-form';
@@ -60,6 +61,11 @@ export default answered(async function PersonByIdPage({ params }: PageProps<'/pe
           ]}
         />
       </div>
+      <p className="pt-3">
+        <Link className="to" href={`/audit?who=${encodeURIComponent(id)}`}>
+          What they changed
+        </Link>
+      </p>
       {retiredAt === null ? (
         <>
           <SectionHead title="Role" />

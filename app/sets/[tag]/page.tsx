@@ -9,7 +9,7 @@ import { SectionHead } from '@/app/look/section-head';
 import { Sheet } from '@/app/look/sheet';
 import { TitleBlock } from '@/app/look/title-block';
 import { dayText, momentText } from '@/app/moment';
-import { candidatesPath, setEditPath, setPath, written } from '@/app/paths';
+import { candidatesPath, setEditPath, setOnPath, setPath, written } from '@/app/paths';
 import { SavedNote } from '@/app/record/saved-note';
 import { personOf, whoIsHere } from '@/app/who-is-here';
 import { may } from '@/lib/auth/may';
@@ -105,6 +105,16 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
       <section>
         <SectionHead title="History" />
         <HistoryList lines={lines} timezone={timezone} />
+        {may(actor, 'audit.read') && (
+          <p className="pt-3 screen-only">
+            <Link className="to" href={setOnPath(row.tag)}>
+              As it stood on a day
+            </Link>{' '}
+            <Link className="to" href={`/audit?name=${encodeURIComponent(row.tag)}`}>
+              Everything the audit tells
+            </Link>
+          </p>
+        )}
       </section>
       <ActionBar>
         <Action href={candidatesPath(row.tag)}>What can go in?</Action>

@@ -22,11 +22,14 @@ const MOST = 20_000;
 
 export async function placeNames(tx: Tx, siteId: string): Promise<PlaceNames> {
   const where = { siteId, retiredAt: null };
-  const [areas, stores, shelves] = await Promise.all([
-    tx.area.findMany({ where, select: { id: true, name: true }, take: MOST }),
-    tx.store.findMany({ where, select: { id: true, name: true }, take: MOST }),
-    tx.shelf.findMany({ where, select: { id: true, name: true, store: { select: { name: true } } }, take: MOST }),
-  ]);
+  // One after the other: a transaction has one connection.
+  const areas = await tx.area.findMany({ where, select: { id: true, name: true }, take: MOST });
+  const stores = await tx.store.findMany({ where, select: { id: true, name: true }, take: MOST });
+  const shelves = await tx.shelf.findMany({
+    where,
+    select: { id: true, name: true, store: { select: { name: true } } },
+    take: MOST,
+  });
   return {
     areas: new Map(areas.map(({ id, name }) => [plain(name), id])),
     stores: new Map(stores.map(({ id, name }) => [plain(name), id])),

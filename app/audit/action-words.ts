@@ -1,0 +1,78 @@
+/** Every action that the audit knows, in a word or two. A test asks for each that the program writes. */
+const ACTION_WORDS = {
+  'area.register': 'Entered',
+  'area.change': 'Changed',
+  'store.register': 'Entered',
+  'store.change': 'Changed',
+  'shelf.register': 'Entered',
+  'shelf.change': 'Changed',
+  'set.register': 'Entered in the register',
+  'set.change': 'Changed',
+  'set.shim': 'Shims under the feet noted',
+  'motor.register': 'Entered in the register',
+  'motor.change': 'Changed',
+  'motor.move': 'Moved',
+  'swap.record': 'Swap recorded',
+  'swap.take-over': 'Earlier swap taken over',
+  'fault.report': 'Fault reported',
+  'picture.keep': 'Photograph kept',
+  'picture.retire': 'Photograph retired',
+  'import.start': 'File sent',
+  'import.read': 'Read again',
+  'import.check': 'Columns confirmed, every row looked at',
+  'import.apply': 'Written into the register',
+  'import.cancel': 'Stopped',
+  'import.undo': 'Taken back',
+  'register.export': 'Exported',
+  'doubt.accept': 'Doubt accepted',
+  'doubt.withdraw': 'Acceptance withdrawn',
+  'site.register': 'Site made',
+  'site.loaded': 'Demonstration loaded',
+  'settings.edit': 'Site settings changed',
+  'audit.export': 'Audit exported',
+  'person.invite': 'Invited',
+  'person.join': 'Came in by the invitation',
+  'person.register': 'Made',
+  'person.role': 'Role changed',
+  'person.retire': 'Retired',
+  'person.bring-back': 'Brought back',
+  'person.anonymise': 'No longer named',
+  'person.password': 'Password changed',
+  'person.reset-link': 'Link for a new password made',
+  'person.reset': 'New password by link',
+  'person.link-revoke': 'Link revoked',
+  'person.session-end': 'Session ended',
+  'person.sign-in': 'Signed in',
+  'person.sign-in-refused': 'Sign-in refused',
+  'person.locked-out': 'Locked out after refused sign-ins',
+  'person.sign-out': 'Signed out',
+  'person.units': 'Units chosen',
+  'token.make': 'Token made',
+  'token.use': 'Token used first that day',
+  'token.denied': 'Token denied',
+  'token.revoke': 'Token revoked',
+} as const;
+
+export const isKnownAction = (action: string): boolean => Object.hasOwn(ACTION_WORDS, action);
+
+/** What was done. An action of an older program is shown as it stands. */
+export const actionWords = (action: string): string =>
+  isKnownAction(action) ? ACTION_WORDS[action as keyof typeof ACTION_WORDS] : action;
+
+/** What an entry is about. */
+export const THING_WORDS: Readonly<Record<string, string>> = {
+  set: 'Set',
+  motor: 'Motor',
+  area: 'Area',
+  store: 'Store',
+  shelf: 'Shelf',
+  import: 'Import',
+  register: 'Register',
+  site: 'Site',
+  person: 'Person',
+  token: 'Token',
+  link: 'Link',
+};
+
+/** Things that only an administrator reads of. */
+export const OF_PEOPLE: readonly string[] = ['person', 'token', 'link'];

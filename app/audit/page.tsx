@@ -1,0 +1,92 @@
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { may } from '@/lib/auth/may';
+import { auditTrail } from '@/lib/register/queries/audit-trail';
+import { colleagues } from '@/lib/register/queries/colleagues';
+import { ownUnits } from '@/lib/register/queries/own-units';
+import { siteSettings } from '@/lib/register/queries/site-settings';
+import { answered } from '../answered';
+import { ActionButton } from '../look/action';
+import { Field, SelectField } from '../look/field';
+import { Sheet } from '../look/sheet';
+import { NotYours } from '../not-yours';
+import { SavedNote } from '../record/saved-note';
+import { personOf, whoIsHere } from '../who-is-here';
+import { OF_PEOPLE, THING_WORDS } from './action-words';
+import { trailAsked, trailQuestion } from './trail-asked';
+import { TrailList } from './trail-list';
+
+export const metadata: Metadata = { title: 'Audit' };
+
+const PER_PART = 100;
+
+/** Who changed what from what to what. */
+export default answered(async function AuditPage({ searchParams }: PageProps<'/audit'>) {
+  const query = await searchParams;
+  const actor = await whoIsHere(`/audit${trailQuestion(query)}`);
+  if (!may(actor, 'audit.read')) return <NotYours actor={actor} />;
+  const [{ timezone }, people, units] = await Promise.all([siteSettings(actor), colleagues(actor), ownUnits(actor)]);
+  const filter = trailAsked(query, timezone);
+  const after = typeof query.after === 'string' ? query.after : null;
+  const trail = await auditTrail(actor, filter, { after, take: PER_PART });
+  const text = (name: string) => (typeof query[name] === 'string' ? query[name] : null);
+  const isOffice = may(actor, 'people.manage');
+  const things = Object.entries(THING_WORDS).filter(([thing]) => isOffice || !OF_PEOPLE.includes(thing));
+  return (
+    <Sheet wide person={personOf(actor)} current="/desk" back={{ href: '/desk', words: 'Desk' }}>
+      <h1 className="page">Audit</h1>
+      <SavedNote query={query} />
+      <form className="filters" action="/audit">
+        <SelectField
+          label="Who"
+          name="who"
+          empty="anybody"
+          defaultValue={text('who')}
+          options={people.map(({ userId, name }) => ({ value: userId, words: name }))}
+        />
+        <SelectField
+          label="What"
+          name="thing"
+          empty="anything"
+          defaultValue={text('thing')}
+          options={things.map(([value, words]) => ({ value, words }))}
+        />
+        <Field label="Tag or number" name="name" defaultValue={text('name')} maxLength={60} />
+        <Field label="From" name="from" type="date" defaultValue={text('from')} />
+        <Field label="To" name="to" type="date" defaultValue={text('to')} />
+        <ActionButton second>Show</ActionButton>
+      </form>
+      {filter.changeId !== null && (
+        <p className="pt-3">
+          One change, with every record of it.{' '}
+          <Link className="to" href="/audit">
+            The whole audit
+          </Link>
+        </p>
+      )}
+      {trail.entries.length === 0 ? (
+        <p className="pt-3">{after === null ? 'Nothing is recorded that is like this.' : 'The audit ends here.'}</p>
+      ) : (
+        <TrailList
+          trail={trail}
+          units={units}
+          timezone={timezone}
+          mayUndo={may(actor, 'set.edit')}
+          isWhole={filter.changeId !== null}
+        />
+      )}
+      <p className="below-table label">
+        <span>
+          {trail.next !== null && (
+            <Link className="to" href={`/audit${trailQuestion(query, { after: trail.next })}`}>
+              Earlier
+            </Link>
+          )}
+        </span>
+        <a className="to" href={`/audit/export${trailQuestion(query)}`}>
+          This as CSV
+        </a>
+      </p>
+    </Sheet>
+  );
+});
