@@ -56,7 +56,9 @@ test('R6 a motor’s history tells every place it was in', async () => {
   const moves = (await motorHistory(actor, got(motors, 'M-7')))
     .flatMap((line) => (line.kind === 'change' && line.action === 'motor.move' ? [line] : []))
     .sort((a, b) => a.at.getTime() - b.at.getTime())
-    .map(({ changes }) => changes.slice(0, 3).map(({ label, from, to }) => `${label}: ${from ?? 'none'} to ${to ?? 'none'}`));
+    .map(({ changes }) =>
+      changes.slice(0, 3).map(({ label, from, to }) => `${label}: ${from ?? 'none'} to ${to ?? 'none'}`),
+    );
   expect(moves).toEqual([
     ['Where it is: on a shelf to in a set', 'In the set: none to P-101', 'Shelf: Main / A1 to none'],
     ['Where it is: in a set to on a shelf', 'In the set: P-101 to none', 'Shelf: none to Main / A1'],
@@ -84,4 +86,3 @@ test('S3 what a person wrote is kept letter by letter', async () => {
   await reportFault(actor, got(sets, 'P-101'), says);
   expect((await setByTag(actor, 'P-101'))?.faults[0]?.says).toBe(says);
 });
-};
