@@ -28,6 +28,7 @@ const ALLOWED = {
   'motor.edit': desk,
   'motor.move': desk,
   'picture.retire': desk,
+  'doubt.accept': desk,
   'import.run': desk,
   'register.export': desk,
   'review.read': desk,

@@ -23,6 +23,7 @@ const NEEDED: Record<Action, readonly Scope[]> = {
   'motor.edit': write,
   'motor.move': write,
   'picture.retire': write,
+  'doubt.accept': write,
   'import.run': write,
   'register.export': read,
   'review.read': read,

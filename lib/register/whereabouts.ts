@@ -18,7 +18,10 @@ export const WHEREABOUTS_ROW = {
   shelf: { select: { name: true, store: { select: { name: true } } } },
 } as const satisfies Prisma.MotorInclude;
 
-type Row = Prisma.MotorGetPayload<{ include: typeof WHEREABOUTS_ROW }>;
+type Row = Pick<
+  Prisma.MotorGetPayload<{ include: typeof WHEREABOUTS_ROW }>,
+  'id' | 'plantNumber' | 'place' | 'set' | 'shelf'
+>;
 
 export function whereaboutsOf({ id, plantNumber, place, set, shelf }: Row): Whereabouts {
   return {

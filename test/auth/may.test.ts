@@ -18,6 +18,7 @@ const DESK = [
   'motor.edit',
   'motor.move',
   'picture.retire',
+  'doubt.accept',
   'import.run',
   'register.export',
   'review.read',

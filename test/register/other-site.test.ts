@@ -13,6 +13,8 @@ import { retirePicture } from '@/lib/register/commands/retire-picture';
 import { ALL_MOTORS } from '@/lib/register/motor-filter';
 import { areas } from '@/lib/register/queries/areas';
 import { chosenIds } from '@/lib/register/queries/chosen-ids';
+import { doubts } from '@/lib/register/queries/doubts';
+import { doubtsOf } from '@/lib/register/queries/doubts-of';
 import { findSets } from '@/lib/register/queries/find-sets';
 import { listMotors } from '@/lib/register/queries/list-motors';
 import { listSets } from '@/lib/register/queries/list-sets';
@@ -71,6 +73,11 @@ beforeAll(async () => {
   if (link.outcome !== 'saved') throw new Error(link.outcome);
   const token = { name: 'Historian', scopes: ['read' as const], days: 30 };
   expect((await makeToken(asAdministrator(here.actor), token)).outcome).toBe('saved');
+  // A maker's serial number that stands on two motors.
+  await db.motor.updateMany({
+    where: { siteId: here.actor.siteId, plantNumber: { in: ['M-2', 'M-8'] } },
+    data: { maker: 'Quillmoor', serial: 'QU123456' },
+  });
   await changeOwnUnits(here.actor, 'us');
   await db.session.create({
     data: { id: 'one', token: 'one', userId: here.actor.userId, expiresAt: new Date(Date.now() + 3_600_000) },
@@ -83,6 +90,14 @@ const asAdministrator = (actor: Actor): Actor => ({ ...actor, role: 'administrat
 
 const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothing: unknown }> = {
   areas: { asked: areas, nothing: [] },
+  doubts: {
+    asked: (actor) => doubts(actor, { rule: null, today: '2026-11-27' }, { page: 1, perPage: 50 }),
+    nothing: { open: [], all: 0, accepted: [], acceptedAll: 0, counts: [], isAll: true },
+  },
+  'doubts-of': {
+    asked: (actor) => doubtsOf(actor, [{ thing: 'motor', id: got(here.motors, 'M-8') }], '2026-11-27'),
+    nothing: { open: [], accepted: [] },
+  },
   'find-sets': { asked: (actor) => findSets(actor, 'P-101'), nothing: [] },
   'chosen-ids': {
     asked: (actor) => chosenIds(actor, { thing: 'set', filter: ALL_SETS, ids: [got(here.sets, 'P-101')] }),
