@@ -1,13 +1,16 @@
 import type { ToldChange } from '@/lib/fields/told-changes';
 
 /** More fields than anybody reads in one line of a history; a whole record as it was entered has a page. */
-const SHOWN = 30;
+const SHOWN = 12;
 
-/** What was changed, from what to what. */
+/** What was changed, from what to what. What was not known before is told in one run. */
 export function ToldList({ changes }: { changes: readonly ToldChange[] }) {
+  const news = changes.filter(({ from, to }) => from === null && to !== null);
+  const others = changes.filter((change) => !news.includes(change));
+  const rest = news.length - SHOWN;
   return (
     <ul className="told">
-      {changes.slice(0, SHOWN).map(({ label, from, to }) => (
+      {others.map(({ label, from, to }) => (
         <li key={label}>
           {label}:{' '}
           {from !== null && (
@@ -21,7 +24,17 @@ export function ToldList({ changes }: { changes: readonly ToldChange[] }) {
           <bdi>{to ?? 'not known'}</bdi>
         </li>
       ))}
-      {changes.length > SHOWN && <li>and {changes.length - SHOWN} more</li>}
+      {news.length > 0 && (
+        <li>
+          <bdi>
+            {news
+              .slice(0, SHOWN)
+              .map(({ label, to }) => `${label} ${to}`)
+              .join(' · ')}
+          </bdi>
+          {rest > 0 && ` and ${rest} more`}
+        </li>
+      )}
     </ul>
   );
 }

@@ -30,6 +30,24 @@ const OTHERS: Readonly<Record<string, string>> = {
   place: 'Where it is',
   criticality: 'Criticality',
   retiredAt: 'Retired',
+  motor: 'Motor',
+  set: 'Set',
+  verdict: 'Judged',
+  says: 'What is wrong',
+  why: 'Why',
+  name: 'Name',
+  role: 'Role',
+  email: 'E-mail',
+  fileName: 'File',
+  rows: 'Rows',
+  swaps: 'Swaps',
+  sets: 'Sets',
+  motors: 'Motors',
+  kind: 'Rows are',
+  caption: 'Caption',
+  scopes: 'May',
+  expiresAt: 'Until',
+  units: 'Units',
 };
 
 const PLACE_WORDS: Readonly<Record<string, string>> = {
@@ -72,6 +90,8 @@ export function toldChanges(
   const changes: ToldChange[] = [];
   for (const path of paths) {
     const field = fields.find((one) => path === one.path || path.startsWith(`${one.path}.`)) ?? ratingField(path);
+    // What points to a record that has no name of its own, such as a fault, tells a reader nothing.
+    if (field === null && path.endsWith('Id') && OTHERS[path] === undefined) continue;
     if (field === null) {
       const text = (edit: Edit) => otherText(path, edit[path] ?? null, nameOf);
       changes.push({ label: OTHERS[path] ?? path, from: text(before), to: text(after) });
@@ -114,5 +134,5 @@ function otherText(
   const text = String(value);
   if (path.endsWith('Id')) return nameOf(path, text) ?? 'another';
   if (path === 'place') return PLACE_WORDS[text] ?? text;
-  return path === 'retiredAt' ? text.slice(0, 10) : text;
+  return path === 'retiredAt' || path === 'expiresAt' ? text.slice(0, 10) : text;
 }
