@@ -1,6 +1,6 @@
 'use client';
 
-import { useActionState } from 'react';
+import { type ReactNode, useActionState } from 'react';
 import type { AskField, AskState, Typed } from './ask-state';
 import { ActionButton } from './look/action';
 import { Choice } from './look/choice';
@@ -18,19 +18,22 @@ export function AskForm({
   fields,
   button,
   main,
+  folded,
 }: {
   id: string;
   action: (before: AskState, form: FormData) => Promise<AskState>;
   fields: readonly AskField[];
   button: string;
   main?: true;
+  /** What opens the form; it stands open once it was sent. */
+  folded?: ReactNode;
 }) {
   const [state, send] = useActionState<AskState, FormData>(action, { outcome: 'asked' });
   if (state.outcome === 'told') return <Told says={state.says} secret={state.secret} />;
   const problems = state.outcome === 'refused' ? state.problems : [];
   const typed = 'typed' in state ? state.typed : null;
   const says = state.outcome === 'saved' ? state.says : SAYS[state.outcome];
-  return (
+  const form = (
     <form action={send} noValidate key={JSON.stringify(state)} id={id}>
       {problems.length > 0 && (
         <div tabIndex={-1} ref={toFront}>
@@ -55,6 +58,13 @@ export function AskForm({
         {main ? <ActionButton>{button}</ActionButton> : <ActionButton second>{button}</ActionButton>}
       </div>
     </form>
+  );
+  if (folded === undefined) return form;
+  return (
+    <details open={state.outcome !== 'asked'}>
+      <summary className="more">{folded}</summary>
+      {form}
+    </details>
   );
 }
 

@@ -13,7 +13,7 @@ export type AskState =
 /** The fields of such a form, as data: the page says what is asked, ask-form.tsx shows it. */
 export type AskField =
   | {
-      kind: 'text' | 'email' | 'password' | 'figure';
+      kind: 'text' | 'email' | 'password' | 'figure' | 'date';
       name: string;
       label: string;
       hint?: string;

@@ -5,6 +5,9 @@ export const dayText = (at: Date, timezone: string) => textOf(at, timezone, { da
 export const momentText = (at: Date, timezone: string) =>
   textOf(at, timezone, { dateStyle: 'medium', timeStyle: 'short' });
 
+/** "25 Nov 2026" of a day written as 2026-11-25. */
+export const isoDay = (day: string) => dayText(new Date(`${day}T00:00:00Z`), 'UTC');
+
 /** Today where the site is, as YYYY-MM-DD. */
 export const today = (timezone: string) => new Intl.DateTimeFormat('en-CA', { timeZone: timezone }).format(new Date());
 

@@ -17,6 +17,7 @@ const TASKS: readonly { href: string; words: string; says: string; needs: Action
   },
   { href: '/motors/new', words: 'Enter a motor', says: 'From its plate, pasted or typed', needs: 'motor.edit' },
   { href: '/imports', words: 'Import', says: 'Lists of nameplates, from CSV or XLSX', needs: 'import.run' },
+  { href: '/doubts', words: 'Doubts', says: 'What cannot be right on a plate or a set', needs: 'doubt.accept' },
   { href: '/areas', words: 'Areas', says: 'The parts of the plant and what surrounds their sets', needs: 'set.edit' },
   { href: '/stores/places', words: 'Stores and shelves', says: 'Where spare motors wait', needs: 'set.edit' },
   { href: '/audit', words: 'Audit', says: 'Who changed what, from what to what', needs: 'audit.read' },

@@ -1,3 +1,4 @@
+import { RULES, type RuleId } from '@/lib/plausibility/doubt';
 import { ALL_MOTORS, MOTOR_SORTS, type MotorFilter } from '@/lib/register/motor-filter';
 import { ALL_SETS, SET_CONDITIONS, SET_SORTS, type SetFilter } from '@/lib/register/set-filter';
 import { PLACES } from '@/lib/register/whereabouts';
@@ -48,6 +49,9 @@ export function motorsAsked(query: Query): MotorFilter {
   };
 }
 
+/** Which rule's doubts the address asks for; null: those of every rule. */
+export const ruleAsked = (query: Query): RuleId | null => among(RULES, one(query, 'rule'));
+
 /** Anything that is no page of a list is its first. */
 export const pageAsked = (query: Query): number => {
   const text = one(query, 'page');
@@ -58,6 +62,7 @@ export const pageAsked = (query: Query): number => {
 export const LIST_NAMES = {
   '/sets': ['q', 'area', 'criticality', 'condition', 'volts', 'sort', 'down'],
   '/motors': ['q', 'place', 'shelf', 'volts', 'poles', 'retired', 'sort', 'down'],
+  '/doubts': ['rule'],
 } as const;
 export type ListPath = keyof typeof LIST_NAMES;
 

@@ -8,6 +8,7 @@ export const COMMANDS: readonly { href: string; words: string; also: string }[] 
   { href: '/motors/new', words: 'Enter a motor', also: 'new add create plate paste' },
   { href: '/stores', words: 'Stores', also: 'shelf spares' },
   { href: '/stores/places', words: 'Stores and shelves', also: 'edit places' },
+  { href: '/doubts', words: 'Doubts', also: 'wrong mistakes plates check' },
   { href: '/areas', words: 'Areas', also: 'surroundings' },
   { href: '/frames', words: 'Frames', also: 'dimensions standards' },
   { href: '/desk', words: 'Desk', also: 'tasks administration' },

@@ -1,7 +1,6 @@
 'use server';
 
 import { MOTOR_FIELDS } from '@/lib/fields/motor-fields';
-import { cellName } from '@/lib/fields/read-form';
 import { edited } from '@/lib/fields/state';
 import { registerMotors } from '@/lib/register/commands/register-motors';
 import { motorNumber } from '@/lib/register/queries/motor-number';
@@ -9,6 +8,7 @@ import { motorPartsOf } from '@/lib/register/things/motor-thing';
 import { motorPath } from '../paths';
 import type { RecordState } from '../record/record-state';
 import { type RecordKind, saveRecord } from '../record/save-record';
+import { motorInputOf } from './motor-input-of';
 import { WHERE_INPUTS } from './motor-place-words';
 import { whereOf, whereTyped } from './motor-places';
 
@@ -19,7 +19,7 @@ const KIND: RecordKind = {
   more: WHERE_INPUTS,
   shown: (state) => whereOf(state, null),
   edit: (actor, _state, typed) => whereTyped(actor, typed),
-  inputOf,
+  inputOf: motorInputOf,
   make: async (actor, edit) => {
     const { input, at, about } = motorPartsOf(edited({}, edit));
     const done = await registerMotors(actor, [{ motor: input, at, ...about }]);
@@ -30,19 +30,6 @@ const KIND: RecordKind = {
   },
   pathOf: async (actor, id) => motorPath((await motorNumber(actor, id)) ?? ''),
 };
-
-const CELLS: Record<string, 'output' | 'eff' | 'sf' | 'volts' | 'hertz' | 'rpm' | 'amps' | 'pf' | 'connection'> = {
-  ...{ hp: 'output', kw: 'output', volts: 'volts', voltsMin: 'volts', voltsMax: 'volts', hertz: 'hertz', rpm: 'rpm' },
-  ...{ amps: 'amps', pf: 'pf', efficiencyPct: 'eff', serviceFactor: 'sf', connection: 'connection' },
-};
-
-function inputOf(path: string): string {
-  if (path === 'setId') return 'inSet';
-  if (path === 'shelfId' || path === 'place') return 'where';
-  const [, row, key] = /^ratings\.(\d+)\.(\w+)$/.exec(path) ?? [];
-  const cell = key === undefined ? undefined : CELLS[key];
-  return cell === undefined ? path : cellName(Number(row), cell);
-}
 
 /** Enters a motor, or saves what was changed of one. */
 export async function saveMotor(before: RecordState, form: FormData): Promise<RecordState> {

@@ -1,6 +1,6 @@
 import type { MotorInput } from '@/lib/plant/motor';
 import { AREAS } from './areas';
-import { IEC, MAKERS, NEMA, type Size, serialOf, U_FRAME } from './catalogue';
+import { IEC, MAKERS, NEMA, nemaPlate, type Size, serialOf, U_FRAME } from './catalogue';
 import type { DemoMotor } from './demo';
 import { type Holding, plateOf } from './plates';
 import { dice } from './random';
@@ -19,12 +19,14 @@ export function awkwardMotors(today: string): readonly DemoMotor[] {
     code: string,
     holding: Holding,
     more: Plate = {},
+    twin: DemoMotor | null = null,
   ) => {
     const area = AREAS.find((one) => one.code === code);
     if (!area) throw new Error(`no area ${code}`);
     const maker = random.pick(MAKERS);
     const plate = { ...plateOf(area.line, of, holding, area, random), ...more };
-    made.push({ number, maker, serial: serialOf(maker, random), plate, place });
+    const serial = serialOf(maker, random);
+    made.push({ number, maker: twin?.maker ?? maker, serial: twin?.serial ?? serial, plate, place });
   };
   const shelf = (name: string) => ({ store: 'Main store', shelf: name });
   const shelved = (months: number, tested: number | null, insulationMohm: number | null): Plate => ({
@@ -68,6 +70,19 @@ export function awkwardMotors(today: string): readonly DemoMotor[] {
 
   add('M-0091', 'scrapped', sizeOf(U_FRAME, '254U', 4), 'OH', 'foot');
   add('M-0092', 'scrapped', sizeOf(IEC, '160M', 4), 'SL', 'foot');
+
+  // Plates typed in a hurry, for the page of doubts: 1850 for 1750, the amps of the other voltage, a serial number twice.
+  const [first, second] = nemaPlate(sizeOf(NEMA, '184T', 4)).ratings ?? [];
+  add('M-0521', 'at-repair', sizeOf(NEMA, '184T', 4), 'OR', 'foot', {
+    ratings: [
+      { ...first, rpm: 1850 },
+      { ...second, rpm: 1850 },
+    ],
+  });
+  add('M-0522', 'at-repair', sizeOf(NEMA, '184T', 4), 'RF', 'foot', {
+    ratings: [{ ...first }, { ...second, amps: first?.amps ?? null }],
+  });
+  add('M-0523', 'at-repair', sizeOf(U_FRAME, '254U', 4), 'OH', 'foot', {}, made[0]);
   return made;
 }
 

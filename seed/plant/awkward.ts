@@ -288,7 +288,7 @@ const SETS: readonly DemoSet[] = [
           outputVolts: 460,
           baseHertz: 60,
           minHertz: 15,
-          maxHertz: 60,
+          maxHertz: 75, // faster than its pump may turn: for the page of doubts
           cableM: 85,
           filter: false,
         },

@@ -22,6 +22,8 @@ const PAGES = [
   '/motors/M-0145',
   '/motors/none',
   '/swaps/none',
+  '/doubts',
+  '/doubts?rule=speed',
   '/person',
   '/site',
   '/nowhere',

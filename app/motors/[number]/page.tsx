@@ -2,13 +2,15 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { answered } from '@/app/answered';
 import { DimensionTable, FaceFacts } from '@/app/dimension-table';
+import { DoubtsHere, DoubtsLink } from '@/app/doubts/doubts-here';
+import { SaidNote } from '@/app/doubts/said-note';
 import { HistoryList } from '@/app/history-list';
 import { Facts } from '@/app/look/facts';
 import { MountDrawing } from '@/app/look/mount-drawing';
 import { SectionHead } from '@/app/look/section-head';
 import { Sheet } from '@/app/look/sheet';
 import { TitleBlock } from '@/app/look/title-block';
-import { dayText } from '@/app/moment';
+import { dayText, today } from '@/app/moment';
 import { factsAlone } from '@/app/motor-drawing';
 import { framePath, motorEditPath, motorOnPath, motorPath, written } from '@/app/paths';
 import { PlateFacts, PlateFigures } from '@/app/plate-facts';
@@ -17,6 +19,7 @@ import { WhereaboutsText } from '@/app/whereabouts-text';
 import { personOf, whoIsHere } from '@/app/who-is-here';
 import { may } from '@/lib/auth/may';
 import { mountOfMotor } from '@/lib/drawing/mount';
+import { doubtsOf } from '@/lib/register/queries/doubts-of';
 import { motorByNumber } from '@/lib/register/queries/motor-by-number';
 import { motorHistory } from '@/lib/register/queries/motor-history';
 import { siteSettings } from '@/lib/register/queries/site-settings';
@@ -36,7 +39,12 @@ export default answered(async function MotorPage({ params, searchParams }: Props
   const known = await motorByNumber(actor, number);
   if (known === null) return unknownMotor(actor, number);
   const { row, motor, whereabouts } = known;
-  const [lines, { timezone }] = await Promise.all([motorHistory(actor, row.id, 50), siteSettings(actor)]);
+  const { timezone } = await siteSettings(actor);
+  const [lines, doubts] = await Promise.all([
+    motorHistory(actor, row.id, 50),
+    doubtsOf(actor, [{ thing: 'motor', id: row.id }], today(timezone)),
+  ]);
+  const query = await searchParams;
   const fit = motorDimensions(motor);
   const mount = mountOfMotor(motor.id, fit, motor.terminalBox);
   const made = [row.maker, row.serial].filter(Boolean).join(', ');
@@ -62,7 +70,9 @@ export default answered(async function MotorPage({ params, searchParams }: Props
           { label: 'Date', value: dayText(new Date(), timezone) },
         ]}
       />
-      <SavedNote query={await searchParams} />
+      <SavedNote query={query} />
+      <SaidNote query={query} />
+      <DoubtsLink doubts={doubts} />
       <div className="cols">
         <div>
           <SectionHead
@@ -85,6 +95,7 @@ export default answered(async function MotorPage({ params, searchParams }: Props
               </p>
             </>
           )}
+          <DoubtsHere actor={actor} doubts={doubts} timezone={timezone} back={motorPath(motor.id)} />
           <SectionHead title="As a spare" />
           <Facts rows={spareFacts(motor, row)} />
           <SectionHead title="History" />

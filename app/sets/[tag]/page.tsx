@@ -1,6 +1,8 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { answered } from '@/app/answered';
+import { DoubtsHere, DoubtsLink } from '@/app/doubts/doubts-here';
+import { SaidNote } from '@/app/doubts/said-note';
 import { HistoryList } from '@/app/history-list';
 import { Action } from '@/app/look/action';
 import { ActionBar } from '@/app/look/action-bar';
@@ -8,11 +10,12 @@ import { Facts } from '@/app/look/facts';
 import { SectionHead } from '@/app/look/section-head';
 import { Sheet } from '@/app/look/sheet';
 import { TitleBlock } from '@/app/look/title-block';
-import { dayText, momentText } from '@/app/moment';
+import { dayText, momentText, today } from '@/app/moment';
 import { candidatesPath, setEditPath, setOnPath, setPath, written } from '@/app/paths';
 import { SavedNote } from '@/app/record/saved-note';
 import { personOf, whoIsHere } from '@/app/who-is-here';
 import { may } from '@/lib/auth/may';
+import { doubtsOf } from '@/lib/register/queries/doubts-of';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { setHistory } from '@/lib/register/queries/set-history';
 import { siteSettings } from '@/lib/register/queries/site-settings';
@@ -33,7 +36,13 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
   const known = await setByTag(actor, tag);
   if (known === null) return unknownSet(actor, tag);
   const { row, set, faults } = known;
-  const [lines, { timezone }] = await Promise.all([setHistory(actor, row.id, 20), siteSettings(actor)]);
+  const { timezone } = await siteSettings(actor);
+  const things = [
+    { thing: 'set', id: row.id } as const,
+    ...(row.motor ? [{ thing: 'motor', id: row.motor.id } as const] : []),
+  ];
+  const [lines, doubts] = await Promise.all([setHistory(actor, row.id, 20), doubtsOf(actor, things, today(timezone))]);
+  const query = await searchParams;
   const fallen = faults[0] ?? null;
   return (
     <Sheet wide person={personOf(actor)} back={{ href: '/', words: 'Register' }}>
@@ -53,7 +62,9 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
           { label: 'Criticality', value: row.criticality === null ? 'not told' : `${row.criticality} of 4` },
         ]}
       />
-      <SavedNote query={await searchParams} />
+      <SavedNote query={query} />
+      <SaidNote query={query} />
+      <DoubtsLink doubts={doubts} />
       <div className="cols">
         <div>
           {faults.length > 0 && (
@@ -102,6 +113,7 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
           )}
         </div>
       </div>
+      <DoubtsHere actor={actor} doubts={doubts} timezone={timezone} back={setPath(row.tag)} />
       <section>
         <SectionHead title="History" />
         <HistoryList lines={lines} timezone={timezone} />
