@@ -14,6 +14,7 @@ import {
 } from '../motor-columns';
 import { aboutProblems } from '../things/about-problems';
 import { MOTOR_TEXTS, motorsStanding } from '../things/motor-thing';
+import { motorPlaceProblems } from './new-places';
 import { MOST_AT_ONCE, parts } from './parts';
 
 export interface NewMotor extends AboutMotor {
@@ -28,9 +29,13 @@ export type RegisteredMotors =
 
 /** Adds motors with their plates, all or none. A problem's path begins with the place in the list. */
 export async function registerMotors(actor: Actor, motors: readonly NewMotor[]): Promise<RegisteredMotors> {
+  return db.$transaction((tx) => registerMotorsIn(tx, actor, motors), { timeout: MOST_AT_ONCE });
+}
+
+/** The same in a transaction that does more besides. */
+export function registerMotorsIn(tx: Tx, actor: Actor, motors: readonly NewMotor[]): Promise<RegisteredMotors> {
   must(actor, 'motor.edit');
-  const changeId = randomUUID();
-  return db.$transaction((tx) => registerMotorsStep(tx, { ...actor, changeId }, motors), { timeout: MOST_AT_ONCE });
+  return registerMotorsStep(tx, { ...actor, changeId: randomUUID() }, motors);
 }
 
 /** The step of it, under the change that `by` names. Refused, nothing was written. */
@@ -49,7 +54,14 @@ export async function registerMotorsStep(
     return [];
   });
   if (problems.length > 0) return { outcome: 'refused', problems };
-  const there = await taken(tx, by, made);
+  const there = [
+    ...(await taken(tx, by, made)),
+    ...(await motorPlaceProblems(
+      tx,
+      by.siteId,
+      made.map(({ at }) => at),
+    )),
+  ];
   if (there.length > 0) return { outcome: 'refused', problems: there };
   for (const part of parts(made)) await insert(tx, by, part);
   return { outcome: 'saved', changeId: by.changeId, ids: new Map(made.map(({ motor, id }) => [motor.id, id])) };

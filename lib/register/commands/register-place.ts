@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { record } from '@/lib/audit/record';
 import { type Actor, must } from '@/lib/auth/may';
-import { db } from '@/lib/db/client';
+import { db, type Tx } from '@/lib/db/client';
 import { type State, stateOf } from '@/lib/fields/state';
 import type { Problem } from '@/lib/plant/reading';
 import { ALL_THINGS } from '../things/all-things';
@@ -24,12 +24,20 @@ export const registerStore = (actor: Actor, name: string): Promise<RegisteredPla
 };
 
 /** Adds a shelf to a store. */
-export const registerShelf = (actor: Actor, storeId: string, name: string): Promise<RegisteredPlace> => {
-  must(actor, 'set.edit');
-  return registerPlace(actor, 'shelf', stateOf({ name, storeId }));
-};
+export const registerShelf = (actor: Actor, storeId: string, name: string): Promise<RegisteredPlace> =>
+  db.$transaction((tx) => registerShelfIn(tx, actor, storeId, name));
 
-async function registerPlace(
+/** The same in a transaction that does more besides. */
+export function registerShelfIn(tx: Tx, actor: Actor, storeId: string, name: string): Promise<RegisteredPlace> {
+  must(actor, 'set.edit');
+  return registerPlaceIn(tx, actor, 'shelf', stateOf({ name, storeId }));
+}
+
+const registerPlace = (actor: Actor, thing: 'area' | 'store', state: State): Promise<RegisteredPlace> =>
+  db.$transaction((tx) => registerPlaceIn(tx, actor, thing, state));
+
+async function registerPlaceIn(
+  tx: Tx,
   actor: Actor,
   thing: Extract<ThingName, 'area' | 'store' | 'shelf'>,
   state: State,
@@ -37,15 +45,13 @@ async function registerPlace(
   const { siteId } = actor;
   const id = randomUUID();
   const changeId = randomUUID();
-  return db.$transaction(async (tx) => {
-    const problems = await ALL_THINGS[thing].problems(tx, siteId, id, state);
-    if (problems.length > 0) return { outcome: 'refused', problems };
-    const name = String(state.name);
-    if (thing === 'area') await tx.area.create({ data: { siteId, id, name } });
-    else if (thing === 'store') await tx.store.create({ data: { siteId, id, name } });
-    else await tx.shelf.create({ data: { siteId, id, name, storeId: String(state.storeId) } });
-    await ALL_THINGS[thing].write(tx, siteId, id, state);
-    await record(tx, { ...actor, changeId }, { action: `${thing}.register`, thing, thingId: id, after: state });
-    return { outcome: 'saved', changeId, id };
-  });
+  const problems = await ALL_THINGS[thing].problems(tx, siteId, id, state);
+  if (problems.length > 0) return { outcome: 'refused', problems };
+  const name = String(state.name);
+  if (thing === 'area') await tx.area.create({ data: { siteId, id, name } });
+  else if (thing === 'store') await tx.store.create({ data: { siteId, id, name } });
+  else await tx.shelf.create({ data: { siteId, id, name, storeId: String(state.storeId) } });
+  await ALL_THINGS[thing].write(tx, siteId, id, state);
+  await record(tx, { ...actor, changeId }, { action: `${thing}.register`, thing, thingId: id, after: state });
+  return { outcome: 'saved', changeId, id };
 }

@@ -7,6 +7,7 @@ import { type PumpSet, type PumpSetInput, set as schema } from '@/lib/plant/set'
 import { type AboutSet, setColumns, supplyColumns } from '../set-columns';
 import { aboutProblems } from '../things/about-problems';
 import { SET_TEXTS, setsStanding } from '../things/set-thing';
+import { areaProblems } from './new-places';
 import { MOST_AT_ONCE, parts } from './parts';
 
 export interface NewSet extends AboutSet {
@@ -20,9 +21,13 @@ export type RegisteredSets =
 
 /** Adds sets with their pumps and supplies, all or none. A problem's path begins with the place in the list. */
 export async function registerSets(actor: Actor, sets: readonly NewSet[]): Promise<RegisteredSets> {
+  return db.$transaction((tx) => registerSetsIn(tx, actor, sets), { timeout: MOST_AT_ONCE });
+}
+
+/** The same in a transaction that does more besides. */
+export function registerSetsIn(tx: Tx, actor: Actor, sets: readonly NewSet[]): Promise<RegisteredSets> {
   must(actor, 'set.edit');
-  const changeId = randomUUID();
-  return db.$transaction((tx) => registerSetsStep(tx, { ...actor, changeId }, sets), { timeout: MOST_AT_ONCE });
+  return registerSetsStep(tx, { ...actor, changeId: randomUUID() }, sets);
 }
 
 /** The step of it, under the change that `by` names. Refused, nothing was written. */
@@ -41,7 +46,12 @@ export async function registerSetsStep(
     return [];
   });
   if (problems.length > 0) return { outcome: 'refused', problems };
-  const there = await taken(tx, by, made);
+  const areas = await areaProblems(
+    tx,
+    by.siteId,
+    made.map(({ areaId }) => areaId),
+  );
+  const there = [...(await taken(tx, by, made)), ...areas];
   if (there.length > 0) return { outcome: 'refused', problems: there };
   for (const part of parts(made)) await insert(tx, by, part);
   return { outcome: 'saved', changeId: by.changeId, ids: new Map(made.map(({ set, id }) => [set.tag, id])) };

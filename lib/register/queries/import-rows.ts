@@ -44,21 +44,48 @@ export async function importRows(
     }),
     db.importRow.count({ where }),
   ]);
-  return {
-    all,
-    rows: rows.map((row) => ({
-      line: row.line,
-      outcome: (row.outcome ?? 'passed') as RowOutcome,
-      key: (row.draft as { key: string | null } | null)?.key ?? null,
-      changes: row.changes as unknown as Change[],
-      problems: row.problems as unknown as CellProblem[],
-      begins: (row.cells as unknown as SheetRow).cells
-        .filter((cell) => cell.trim() !== '')
-        .slice(0, 3)
-        .join(', '),
-    })),
-  };
+  return { all, rows: rows.map(lineOf) };
 }
+
+/** The same behind a line of the file. */
+export async function importRowsAfter(
+  actor: Actor,
+  runId: string,
+  outcome: RowOutcome | null,
+  after: number,
+  take: number,
+): Promise<ImportRowLine[]> {
+  must(actor, 'import.run');
+  if (!isId(runId)) return [];
+  const of = outcome !== null && { outcome: outcome === 'passed' ? null : outcome };
+  const rows = await db.importRow.findMany({
+    where: { siteId: actor.siteId, runId, line: { gt: Math.min(Math.max(0, Math.trunc(after)), MOST_LINE) }, ...of },
+    orderBy: { line: 'asc' },
+    take: Math.min(take, 501),
+  });
+  return rows.map(lineOf);
+}
+
+const MOST_LINE = 2_000_000_000;
+
+const lineOf = (row: {
+  line: number;
+  outcome: string | null;
+  draft: unknown;
+  changes: unknown;
+  problems: unknown;
+  cells: unknown;
+}): ImportRowLine => ({
+  line: row.line,
+  outcome: (row.outcome ?? 'passed') as RowOutcome,
+  key: (row.draft as { key: string | null } | null)?.key ?? null,
+  changes: row.changes as Change[],
+  problems: row.problems as CellProblem[],
+  begins: (row.cells as SheetRow).cells
+    .filter((cell) => cell.trim() !== '')
+    .slice(0, 3)
+    .join(', '),
+});
 
 /** As many refused rows as a file is given back with: all that a file may have. */
 const MOST_REFUSED = 50_000;

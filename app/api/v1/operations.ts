@@ -1,0 +1,42 @@
+import type { Operation } from './operation';
+import { confirmImportOp, importRowsOp, readImportOp, startImportOp, steerImportOp } from './operations/imports';
+import { assessOp, findingsOp, frameOp, plateOp } from './operations/judging';
+import {
+  changeMotorOp,
+  changeSetOp,
+  listAreasOp,
+  listMotorsOp,
+  listSetsOp,
+  listShelvesOp,
+  makeMotorOp,
+  makeSetOp,
+  makeShelfOp,
+  readMotorOp,
+  readSetOp,
+  recordSwapOp,
+} from './operations/register';
+
+/** Everything that can be asked, in the order of the document. A test holds it against the routes. */
+export const OPERATIONS: readonly Operation[] = [
+  listSetsOp,
+  makeSetOp,
+  readSetOp,
+  changeSetOp,
+  findingsOp,
+  listMotorsOp,
+  makeMotorOp,
+  readMotorOp,
+  changeMotorOp,
+  listAreasOp,
+  listShelvesOp,
+  makeShelfOp,
+  recordSwapOp,
+  assessOp,
+  plateOp,
+  frameOp,
+  startImportOp,
+  readImportOp,
+  importRowsOp,
+  confirmImportOp,
+  steerImportOp,
+];

@@ -1,0 +1,115 @@
+import { z } from 'zod';
+import { swapRequest } from '@/lib/register/commands/swap-request';
+import { JSON_TYPE, type Operation, PATCH_TYPES } from '../operation';
+import {
+  areaAnswer,
+  motorAnswer,
+  motorRecord,
+  newShelf,
+  partOf,
+  setAnswer,
+  setRecord,
+  shelfAnswer,
+} from '../schemas/records';
+
+const part = {
+  limit: z.coerce.number().int().min(1).max(200).optional().describe('At most so many; 50 where not told'),
+  after: z.string().max(200).optional().describe('The “next” of the part before'),
+};
+const q = z.string().max(200).optional().describe('Words that it is known by');
+
+const { key: _key, ...swap } = swapRequest.shape;
+export const newSwap = z.strictObject(swap);
+
+const TAG = { tag: 'The set’s tag' };
+const NUMBER = { number: 'The motor’s plant number' };
+const LATER = 'It was changed since; “stands” is how it is now';
+
+export const listSetsOp = {
+  ...{ method: 'get', path: '/sets', id: 'listSets', summary: 'The sets in use, by their tags' },
+  query: z.strictObject({ ...part, q }),
+  answers: { 200: { says: 'A part of the list', schema: partOf(setAnswer) } },
+} as const satisfies Operation;
+
+export const makeSetOp = {
+  ...{ method: 'post', path: '/sets', id: 'makeSet', summary: 'Enters a set with its pump and its supply' },
+  body: { schema: setRecord, types: JSON_TYPE },
+  once: 'may',
+  answers: { 201: { says: 'It is in the register', schema: setAnswer, hasTag: true, hasLocation: true } },
+} as const satisfies Operation;
+
+export const readSetOp = {
+  ...{ method: 'get', path: '/sets/{tag}', id: 'readSet', summary: 'One set', parts: TAG },
+  answers: { 200: { says: 'The set', schema: setAnswer, hasTag: true } },
+} as const satisfies Operation;
+
+export const changeSetOp = {
+  ...{ method: 'patch', path: '/sets/{tag}', id: 'changeSet', summary: 'Changes a set', parts: TAG, isGuarded: true },
+  says: 'The keys that are sent are changed, null makes one not known (RFC 7396).',
+  body: { schema: setRecord.partial(), types: PATCH_TYPES },
+  answers: { 200: { says: 'As it stands now', schema: setAnswer, hasTag: true }, 412: { says: LATER } },
+} as const satisfies Operation;
+
+export const listMotorsOp = {
+  ...{ method: 'get', path: '/motors', id: 'listMotors', summary: 'The motors, by their plant numbers' },
+  query: z.strictObject({
+    ...part,
+    q,
+    place: z.enum(['in-set', 'on-shelf', 'at-repair', 'on-order', 'scrapped']).optional(),
+  }),
+  answers: { 200: { says: 'A part of the list', schema: partOf(motorAnswer) } },
+} as const satisfies Operation;
+
+export const makeMotorOp = {
+  ...{ method: 'post', path: '/motors', id: 'makeMotor', summary: 'Enters a motor with its plate' },
+  body: { schema: motorRecord, types: JSON_TYPE },
+  once: 'may',
+  answers: { 201: { says: 'It is in the register', schema: motorAnswer, hasTag: true, hasLocation: true } },
+} as const satisfies Operation;
+
+export const readMotorOp = {
+  ...{ method: 'get', path: '/motors/{number}', id: 'readMotor', summary: 'One motor', parts: NUMBER },
+  answers: { 200: { says: 'The motor', schema: motorAnswer, hasTag: true } },
+} as const satisfies Operation;
+
+export const changeMotorOp = {
+  ...{ method: 'patch', path: '/motors/{number}', id: 'changeMotor', summary: 'Changes a motor', parts: NUMBER },
+  isGuarded: true,
+  says: 'The keys that are sent are changed, null makes one not known (RFC 7396). Ratings are sent all together.',
+  body: { schema: motorRecord.partial(), types: PATCH_TYPES },
+  answers: { 200: { says: 'As it stands now', schema: motorAnswer, hasTag: true }, 412: { says: LATER } },
+} as const satisfies Operation;
+
+export const listAreasOp = {
+  ...{ method: 'get', path: '/areas', id: 'listAreas', summary: 'The areas, by name' },
+  query: z.strictObject(part),
+  answers: { 200: { says: 'A part of the list', schema: partOf(areaAnswer) } },
+} as const satisfies Operation;
+
+export const listShelvesOp = {
+  ...{ method: 'get', path: '/shelves', id: 'listShelves', summary: 'The shelves of every store' },
+  query: z.strictObject(part),
+  answers: { 200: { says: 'A part of the list', schema: partOf(shelfAnswer) } },
+} as const satisfies Operation;
+
+export const makeShelfOp = {
+  ...{ method: 'post', path: '/shelves', id: 'makeShelf', summary: 'Adds a shelf to a store' },
+  body: { schema: newShelf, types: JSON_TYPE },
+  once: 'may',
+  answers: { 201: { says: 'It is in the store', schema: shelfAnswer } },
+} as const satisfies Operation;
+
+export const recordSwapOp = {
+  ...{ method: 'post', path: '/swaps', id: 'recordSwap', summary: 'Records that one motor took another’s place' },
+  says: 'It is judged here and kept with its judgement. A motor judged unsuitable goes in only with a note who decided.',
+  body: { schema: newSwap, types: JSON_TYPE },
+  once: 'must',
+  answers: {
+    201: {
+      says: 'It is recorded',
+      schema: z.strictObject({ swapId: z.uuid(), verdict: z.string() }),
+      hasLocation: true,
+    },
+    409: { says: 'Somebody was first' },
+  },
+} as const satisfies Operation;

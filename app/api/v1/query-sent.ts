@@ -1,0 +1,17 @@
+import type { z } from 'zod';
+import { read } from '@/lib/plant/reading';
+import { problem } from './problem';
+
+/** The question of an address, read by its schema; a key that is not known or comes twice is refused. */
+export function querySent<T extends z.ZodObject>(request: Request, schema: T): z.output<T> | Response {
+  const query = new URL(request.url).searchParams;
+  const twice = [...new Set(query.keys())].filter((key) => query.getAll(key).length > 1);
+  if (twice.length > 0)
+    return problem(
+      422,
+      'The question is not understood.',
+      twice.map((path) => ({ path, value: null, says: 'is there more than once' })),
+    );
+  const asked = read(schema, Object.fromEntries(query));
+  return asked.ok ? asked.value : problem(422, 'The question is not understood.', asked.problems);
+}

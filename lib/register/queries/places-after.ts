@@ -1,0 +1,30 @@
+import { type Actor, must } from '@/lib/auth/may';
+import { db } from '@/lib/db/client';
+
+/** The site's areas in use behind a name, in the order of their names, with their surroundings. */
+export async function areasAfter(actor: Actor, after: string | null, take: number) {
+  must(actor, 'register.read');
+  return db.area.findMany({
+    where: { siteId: actor.siteId, retiredAt: null, ...(after !== null && { name: { gt: after } }) },
+    orderBy: { name: 'asc' },
+    select: { id: true, name: true, surroundings: true },
+    take: Math.min(take, 500),
+  });
+}
+
+/** The site's shelves in use behind a store's and a shelf's name, in that order. */
+export async function shelvesAfter(actor: Actor, after: readonly [store: string, shelf: string] | null, take: number) {
+  must(actor, 'register.read');
+  const rows = await db.shelf.findMany({
+    where: {
+      ...{ siteId: actor.siteId, retiredAt: null, store: { retiredAt: null } },
+      ...(after !== null && {
+        OR: [{ store: { name: { gt: after[0] } } }, { store: { name: after[0] }, name: { gt: after[1] } }],
+      }),
+    },
+    orderBy: [{ store: { name: 'asc' } }, { name: 'asc' }],
+    select: { id: true, name: true, storeId: true, store: { select: { name: true } } },
+    take: Math.min(take, 500),
+  });
+  return rows.map(({ id, name, storeId, store }) => ({ id, name, storeId, store: store.name }));
+}
