@@ -23,6 +23,7 @@ const TASKS: readonly { href: string; words: string; says: string; needs: Action
   { href: '/audit', words: 'Audit', says: 'Who changed what, from what to what', needs: 'audit.read' },
   { href: '/site', words: 'Site settings', says: 'Hours of work, limits, prices', needs: 'register.read' },
   { href: '/people', words: 'People', says: 'Who may come in, as what; invitations', needs: 'people.manage' },
+  { href: '/api-docs', words: 'API', says: 'How programs ask, and what they are answered', needs: 'register.read' },
   { href: '/tokens', words: 'Tokens', says: 'By which programs ask', needs: 'token.manage' },
 ];
 

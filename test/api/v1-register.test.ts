@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { OPERATIONS } from '@/app/api/v1/operations';
+import { BODIES } from '@/app/api-docs/examples';
 import { db } from '@/lib/db/client';
 import { makeToken } from '@/lib/register/commands/make-token';
 import { registerPlaces } from '@/lib/register/commands/register-places';
@@ -44,6 +45,16 @@ test('S14 the document and the routes are the same, both ways', () => {
   );
   expect(written.sort()).toEqual(told);
   expect(openApi.openapi).toBe('3.1.0');
+});
+
+test('every body that the page shows is one that its schema reads', () => {
+  const shown = Object.keys(BODIES);
+  for (const { id, body } of OPERATIONS) if (body && id !== 'startImport') expect(shown, id).toContain(id);
+  for (const [id, sent] of Object.entries(BODIES)) {
+    const schema = OPERATIONS.find((one) => one.id === id)?.body?.schema;
+    expect(schema?.safeParse(sent).error?.issues ?? [], id).toEqual([]);
+    expect(schema, id).toBeDefined();
+  }
 });
 
 describe('sets', () => {

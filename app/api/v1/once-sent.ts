@@ -1,8 +1,6 @@
 import type { Actor } from '@/lib/auth/may';
-import type { Tx } from '@/lib/db/client';
-import type { Prisma } from '@/lib/db/generated/client';
 import type { Problem } from '@/lib/plant/reading';
-import { once } from '@/lib/register/commands/once';
+import { type Answered, type OnceWork, once } from '@/lib/register/commands/once';
 import { answer, problem } from './problem';
 
 /** What came of a request that is carried out once; it is kept so. */
@@ -15,7 +13,7 @@ export async function onceSent(
   request: Request,
   actor: Actor,
   text: string,
-  work: (tx: Tx) => Promise<Made>,
+  work: (...within: Parameters<OnceWork>) => Promise<Made>,
 ): Promise<Response> {
   const key = request.headers.get('idempotency-key');
   if (key !== null && !/^[\x21-\x7e]{1,200}$/.test(key))
@@ -23,7 +21,7 @@ export async function onceSent(
   const body = `${request.method} ${new URL(request.url).pathname}\n${text}`;
   const done = await once(actor, { key, body }, async (tx) => {
     const made = await work(tx);
-    return { status: made.status, answer: made as unknown as Prisma.InputJsonObject };
+    return { status: made.status, answer: made as unknown as Answered['answer'] };
   });
   if (done.outcome === 'other-body')
     return problem(422, 'This Idempotency-Key was used for another request.', [

@@ -12,6 +12,9 @@ export interface Answered {
 
 export type Once = { outcome: 'done' | 'repeated'; answered: Answered } | { outcome: 'other-body' };
 
+/** What is carried out: within the transaction that keeps its answer. */
+export type OnceWork = (tx: Tx) => Promise<Answered>;
+
 const KEPT_DAYS = 7;
 
 /**
@@ -22,7 +25,7 @@ const KEPT_DAYS = 7;
 export async function once(
   { siteId, userId }: Actor,
   { key, body }: { key: string | null; body: string },
-  work: (tx: Tx) => Promise<Answered>,
+  work: OnceWork,
 ): Promise<Once> {
   const bodySha256 = createHash('sha256').update(body).digest('hex');
   try {

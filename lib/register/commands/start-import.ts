@@ -10,7 +10,9 @@ import { asJson, NO_COUNTS } from '../import/run';
 import { MOST_AT_ONCE } from './parts';
 import { queueImport } from './queue-job';
 
-export type StartedImport = { outcome: 'saved'; runId: string } | { outcome: 'refused'; runId: string; says: string };
+export type StartedImport =
+  | { outcome: 'saved'; runId: string; fileName: string }
+  | { outcome: 'refused'; runId: string; says: string };
 
 /** One part of a kept file. */
 const PART = 1024 * 1024;
@@ -57,7 +59,7 @@ export async function startImportIn(
   await record(tx, actor, { action: 'import.start', thing: 'import', thingId: run.id, after });
   if (refusal !== null) return { outcome: 'refused', runId: run.id, says: refusal };
   await queueImport(tx, actor, run.id);
-  return { outcome: 'saved', runId: run.id };
+  return { outcome: 'saved', runId: run.id, fileName: after.fileName };
 }
 
 /** How the file is written, or why it is none. */

@@ -1,5 +1,5 @@
 import { type Actor, must } from '@/lib/auth/may';
-import { db } from '@/lib/db/client';
+import { db, type Tx } from '@/lib/db/client';
 
 /** The site's areas in use behind a name, in the order of their names, with their surroundings. */
 export async function areasAfter(actor: Actor, after: string | null, take: number) {
@@ -23,8 +23,31 @@ export async function shelvesAfter(actor: Actor, after: readonly [store: string,
       }),
     },
     orderBy: [{ store: { name: 'asc' } }, { name: 'asc' }],
-    select: { id: true, name: true, storeId: true, store: { select: { name: true } } },
+    select: SHELF,
     take: Math.min(take, 500),
   });
-  return rows.map(({ id, name, storeId, store }) => ({ id, name, storeId, store: store.name }));
+  return rows.map(shelfOf);
 }
+
+/** One that is known to be there. */
+export async function shelfKnown(tx: Tx, actor: Actor, id: string) {
+  must(actor, 'register.read');
+  const where = { siteId_id: { siteId: actor.siteId, id } };
+  return shelfOf(await tx.shelf.findUniqueOrThrow({ where, select: SHELF }));
+}
+
+const SHELF = { id: true, name: true, storeId: true, store: { select: { name: true } } } as const;
+const shelfOf = ({
+  id,
+  name,
+  storeId,
+  store,
+}: {
+  id: string;
+  name: string;
+  storeId: string;
+  store: { name: string };
+}) => ({
+  ...{ id, name, storeId },
+  store: store.name,
+});

@@ -32,14 +32,10 @@ export const POST = (request: Request) =>
       if (done.outcome === 'refused')
         return { status: 422, title: done.says, problems: [{ path: '(whole)', value: null, says: done.says }] };
       const id = done.runId;
-      const run = await tx.importRun.findUniqueOrThrow({
-        where: { siteId_id: { siteId: actor.siteId, id } },
-        select: { fileName: true },
-      });
       const written = typeof dialect === 'string' ? null : dialect;
       const body = {
         ...{ id, kind, status: 'reading', says: null, counts: NO_COUNTS, changeId: null, columns: [] },
-        fileName: run.fileName,
+        fileName: done.fileName,
         written: written && {
           format: written.format,
           encoding: written.encoding,

@@ -1,6 +1,6 @@
 import { read } from '@/lib/plant/reading';
 import { registerShelfIn } from '@/lib/register/commands/register-place';
-import { shelvesAfter } from '@/lib/register/queries/places-after';
+import { shelfKnown, shelvesAfter } from '@/lib/register/queries/places-after';
 import { askedBy } from '../asked-by';
 import { valueSent } from '../json-sent';
 import { onceSent } from '../once-sent';
@@ -37,10 +37,6 @@ export const POST = (request: Request) =>
       const done = await registerShelfIn(tx, actor, storeId, name);
       if (done.outcome === 'refused')
         return { status: 422, title: 'The shelf cannot be added as it stands.', problems: done.problems };
-      const store = await tx.store.findUniqueOrThrow({
-        where: { siteId_id: { siteId: actor.siteId, id: storeId } },
-        select: { name: true },
-      });
-      return { status: 201, body: { id: done.id, name, storeId, store: store.name } };
+      return { status: 201, body: await shelfKnown(tx, actor, done.id) };
     });
   });
