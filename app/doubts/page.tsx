@@ -31,48 +31,52 @@ export default answered(async function DoubtsPage({ searchParams }: PageProps<'/
   const { open, all, accepted, acceptedAll, counts, isAll } = found;
   const mayAccept = may(actor, 'doubt.accept');
   return (
-    <Sheet person={personOf(actor)} current="/desk" back={{ href: '/desk', words: 'Desk' }}>
+    <Sheet wide person={personOf(actor)} current="/desk" back={{ href: '/desk', words: 'Desk' }}>
       <h1 className="page">Doubts</h1>
       <p className="mt-2">Figures of plates and sets that exclude each other, or that nobody builds.</p>
       <SaidNote query={query} />
       {!isAll && <p className="mt-2">The site has more records than are looked at here: the rest is not judged.</p>}
-      {counts.length === 0 ? (
+      {counts.length === 0 && (
         <p className="pt-3">Nothing is raised: every plate and every set can be right as it stands.</p>
-      ) : (
-        <>
-          <SectionHead title="By what they are about" />
-          <RuleTable counts={counts} rule={rule} />
-        </>
       )}
       {counts.length > 0 && (
-        <section>
-          <SectionHead title={rule === null ? 'Standing' : `Standing: ${RULE_WORDS[rule]}`} aside={doubtsText(all)} />
-          {open.length === 0 && <p className="pt-3">{all > 0 ? 'The list ends before this page.' : 'None.'}</p>}
-          <DoubtLines
-            doubts={open}
-            timezone={timezone}
-            back={back}
-            may={{ edit: may(actor, 'motor.edit'), accept: mayAccept }}
-          />
-          <PageLinks
-            path="/doubts"
-            query={query}
-            page={page}
-            perPage={PER_PAGE}
-            shown={open.length}
-            all={all}
-            what="Doubts"
-          />
-        </section>
-      )}
-      {acceptedAll > 0 && (
-        <section id="accepted">
-          <SectionHead
-            title={rule === null ? 'Accepted' : `Accepted: ${RULE_WORDS[rule]}`}
-            aside={accepted.length < acceptedAll ? `the last ${accepted.length} of ${acceptedAll}` : acceptedAll}
-          />
-          <AcceptedLines doubts={accepted} timezone={timezone} back={back} mayWithdraw={mayAccept} />
-        </section>
+        <div className="cols areas">
+          <div className="d">
+            <SectionHead title="By what they are about" />
+            <RuleTable counts={counts} rule={rule} />
+          </div>
+          <div className="b">
+            <SectionHead
+              title={rule === null ? 'Standing' : `Standing: ${RULE_WORDS[rule]}`}
+              aside={all === 0 ? 'none' : doubtsText(all)}
+            />
+            {open.length === 0 && all > 0 && <p className="pt-3">The list ends before this page.</p>}
+            <DoubtLines
+              doubts={open}
+              timezone={timezone}
+              back={back}
+              may={{ edit: may(actor, 'motor.edit'), accept: mayAccept }}
+            />
+            <PageLinks
+              path="/doubts"
+              query={query}
+              page={page}
+              perPage={PER_PAGE}
+              shown={open.length}
+              all={all}
+              what="Doubts"
+            />
+            {acceptedAll > 0 && (
+              <section id="accepted">
+                <SectionHead
+                  title={rule === null ? 'Accepted' : `Accepted: ${RULE_WORDS[rule]}`}
+                  aside={accepted.length < acceptedAll ? `the last ${accepted.length} of ${acceptedAll}` : acceptedAll}
+                />
+                <AcceptedLines doubts={accepted} timezone={timezone} back={back} mayWithdraw={mayAccept} />
+              </section>
+            )}
+          </div>
+        </div>
       )}
     </Sheet>
   );

@@ -35,6 +35,8 @@ const OTHERS: Readonly<Record<string, string>> = {
   verdict: 'Judged',
   says: 'What is wrong',
   why: 'Why',
+  rule: 'About',
+  againOn: 'Again on',
   name: 'Name',
   role: 'Role',
   email: 'E-mail',

@@ -1,6 +1,6 @@
 import type { Motor } from '@/lib/plant/motor';
 import type { Rating } from '@/lib/plant/rating';
-import type { Doubt, RuleId } from './doubt';
+import { type Doubt, figuresOf, type RuleId } from './doubt';
 
 /** What a rule says of one row of a plate; `cell` is the row's field to look at. */
 export interface RowDoubt extends Omit<Doubt, 'rule' | 'thing' | 'field'> {
@@ -9,12 +9,14 @@ export interface RowDoubt extends Omit<Doubt, 'rule' | 'thing' | 'field'> {
 
 /**
  * A question asked of every row of a plate, answered once: the first of the worst rows speaks, the others are named.
- * The figures are those of every row in doubt, so that a row that changes brings the doubt back.
+ * The figures are those of every row in doubt, so that a row that changes brings the doubt back; `ofPlate` are those that
+ * all rows share.
  */
 export function doubtOfRows(
   rule: RuleId,
   { ratings }: Pick<Motor, 'ratings'>,
   ask: (row: Rating, line: number) => RowDoubt | null,
+  ofPlate: Parameters<typeof figuresOf>[0] = {},
 ): Doubt | null {
   const found = ratings.flatMap((row, line) => {
     const doubt = ask(row, line);
@@ -30,7 +32,7 @@ export function doubtOfRows(
     thing: 'motor',
     field: `ratings.${worst.line}.${cell}`,
     says: `${ratings.length > 1 ? `Row ${worst.line + 1}: ` : ''}${says}${too(others)}`,
-    figures: found.map(({ line, doubt }) => `${line + 1}:${doubt.figures}`).join(' '),
+    figures: [figuresOf(ofPlate), ...found.map(({ line, doubt }) => `${line + 1}:${doubt.figures}`)].join(' ').trim(),
   };
 }
 

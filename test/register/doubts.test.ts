@@ -167,7 +167,13 @@ describe('accepting', () => {
         thingId: id,
         byId: planner.userId,
         before: null,
-        after: { rule: 'speed', figures: doubt.figures, reason: 'Read on the plate, twice', againOn: '2027-01-31' },
+        after: {
+          acceptanceId: done.acceptanceId,
+          rule: 'speed',
+          says: expect.stringContaining('1850 rpm'),
+          why: 'Read on the plate, twice',
+          againOn: '2027-01-31',
+        },
       },
     ]);
   });
@@ -184,7 +190,7 @@ describe('accepting', () => {
     });
     expect((await standing()).accepted).toHaveLength(1);
     expect(await db.acceptance.count({ where: { siteId: planner.siteId, withdrawnAt: null } })).toBe(1);
-    expect((await audits('doubt.accept'))[1]?.before).toMatchObject({ reason: 'Read on the plate' });
+    expect((await audits('doubt.accept'))[1]?.before).toEqual({ why: 'Read on the plate' });
   });
 
   test('the day told brings it back', async () => {
@@ -245,7 +251,7 @@ describe('accepting', () => {
     expect((await standing()).open[0]).toMatchObject({ name: 'M-20', before: null });
     expect(await db.acceptance.count({ where: { siteId: planner.siteId } })).toBe(1);
     expect(await audits('doubt.withdraw')).toMatchObject([
-      { thing: 'motor', thingId: id, after: null, before: { rule: 'speed' } },
+      { thing: 'motor', thingId: id, before: null, after: { rule: 'speed', why: 'Read on the plate' } },
     ]);
     expect(await withdrawAcceptance(planner, done.acceptanceId)).toMatchObject({ outcome: 'refused' });
     expect(await withdrawAcceptance(planner, 'none')).toMatchObject({ outcome: 'refused' });

@@ -12,7 +12,7 @@ import { doubtOfRows, type RowDoubt } from '../doubt-of-rows';
 export function amps(motor: Motor): Doubt | null {
   const { phases } = motor;
   if (phases === null) return null;
-  return doubtOfRows('amps', motor, (row) => ofRow(row, phases, motor));
+  return doubtOfRows('amps', motor, (row) => ofRow(row, phases, motor), { phases });
 }
 
 function ofRow(row: Rating, phases: 1 | 3, motor: Motor): RowDoubt | null {
@@ -48,7 +48,7 @@ function ofRow(row: Rating, phases: 1 | 3, motor: Motor): RowDoubt | null {
     unit: 'A',
     says,
     cite: known ? IDENTITY : BY_SIZE,
-    figures: figuresOf({ phases, volts: `${volts.least}-${volts.most}`, amps: row.amps, kw, pf, eff: efficiencyPct }),
+    figures: figuresOf({ from: volts.least, to: volts.most, amps: row.amps, kw, pf, eff: efficiencyPct }),
   };
 }
 

@@ -10,12 +10,12 @@ import { doubtOfRows, type RowDoubt } from '../doubt-of-rows';
  * its losses are not had. Not asked of a row without efficiency or power; without poles the best number of poles counts.
  */
 export function efficiency(motor: Motor): Doubt | null {
-  return doubtOfRows('efficiency', motor, (row) => ofRow(row, motor));
+  return doubtOfRows('efficiency', motor, (row) => ofRow(row, motor), { poles: motor.poles, kind: motor.kind });
 }
 
-function ofRow({ efficiencyPct: have, kw, hertz }: Rating, { poles, kind }: Motor): RowDoubt | null {
+function ofRow({ efficiencyPct: have, kw }: Rating, { poles, kind }: Motor): RowDoubt | null {
   if (have === null) return null;
-  const figures = figuresOf({ eff: have, kw, poles, hertz, kind });
+  const figures = figuresOf({ eff: have, kw });
   const about = { cell: 'efficiencyPct', have, unit: '%', figures } as const;
   if (have <= 1)
     return {

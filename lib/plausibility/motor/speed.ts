@@ -9,14 +9,18 @@ import { doubtOfRows, type RowDoubt } from '../doubt-of-rows';
 export function speed(motor: Motor): Doubt | null {
   // Each row of a two-speed plate may belong to another number of poles.
   const poles = motor.kind === 'two-speed' ? null : motor.poles;
-  return doubtOfRows('speed', motor, (row) => (poles === null ? ofNoPoles(row) : ofPoles(row, poles, motor)));
+  return doubtOfRows('speed', motor, (row) => (poles === null ? ofNoPoles(row) : ofPoles(row, poles, motor)), {
+    poles,
+    design: motor.design,
+    kind: motor.kind,
+  });
 }
 
 function ofPoles({ rpm, hertz, kw }: Rating, poles: number, { kind, design }: Motor): RowDoubt | null {
   if (rpm === null || hertz === null) return null;
   const field = synchronousSpeed(poles, hertz);
   const reckoned = `120 × ${figure(hertz)} Hz / ${poles} poles = ${figure(field, 1)} rpm`;
-  const figures = figuresOf({ poles, hertz, rpm, kw, design, kind });
+  const figures = figuresOf({ hertz, rpm, kw });
   const about = { cell: 'rpm', have: rpm, expected: field, unit: 'rpm', figures } as const;
   const stands = `${figure(rpm)} rpm stands on the plate`;
   if (rpm > field + ROUNDED_RPM)

@@ -54,8 +54,14 @@ export async function acceptDoubt(actor: Actor, doubt: DoubtToAccept, today: str
       action: 'doubt.accept',
       thing,
       thingId,
-      before: before && { acceptanceId: before.id, rule, figures: before.figures, reason: before.reason },
-      after: { acceptanceId: id, rule, figures, reason, againOn },
+      before: before && { why: before.reason },
+      after: {
+        acceptanceId: id,
+        rule,
+        says: now.doubt.says,
+        why: reason,
+        ...(againOn === null ? {} : { againOn }),
+      },
     });
     return { outcome: 'saved', acceptanceId: id };
   });

@@ -14,12 +14,12 @@ export async function withdrawAcceptance(actor: Actor, acceptanceId: string): Pr
     const { count } =
       before === null ? { count: 0 } : await tx.acceptance.updateMany({ where, data: { withdrawnAt: new Date() } });
     if (before === null || count === 0) return refused('acceptance', 'is none that stands at this site');
-    const { thing, thingId, rule, figures, reason } = before;
+    const { thing, thingId, rule, reason } = before;
     await record(tx, actor, {
       action: 'doubt.withdraw',
       thing,
       thingId,
-      before: { acceptanceId, rule, figures, reason },
+      after: { acceptanceId, rule, why: reason },
     });
     return { outcome: 'saved' };
   });
