@@ -43,9 +43,12 @@ export async function signInLines(owner) {
   ]);
   if (password === null || people < accounts.length) return [];
   const width = Math.max(...accounts.map(({ role }) => role.length));
+  const sites = [...new Set(accounts.map(({ site }) => site))];
   return [
-    'Sign in to the demonstration as',
-    ...accounts.map(({ role, email }) => `  ${role.padEnd(width)}  ${email}`),
+    ...sites.flatMap((site) => [
+      `Sign in to the demonstration’s ${site} as`,
+      ...accounts.filter((one) => one.site === site).map(({ role, email }) => `  ${role.padEnd(width)}  ${email}`),
+    ]),
     `each with the password ${password}`,
   ];
 }

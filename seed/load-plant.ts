@@ -14,6 +14,26 @@ type Ids = ReadonlyMap<string, string>;
 /** Puts a demonstration plant into its site through the register's own commands, and some history with it. */
 export async function loadPlant(plant: DemoPlant, people: Record<Role, Actor>, today: string): Promise<void> {
   const { planner, technician } = people;
+  const { sets, motors } = await loadRecords(plant, planner);
+  await registerPastSwaps(
+    planner,
+    PAST.map(({ monthsAgo, set, motorIn, motorOut, ...told }) => ({
+      ...told,
+      at: new Date(`${monthsBefore(today, monthsAgo)}T09:40:00Z`),
+      setId: got(sets, set),
+      motorInId: got(motors, motorIn),
+      motorOutId: motorOut && got(motors, motorOut),
+    })),
+  );
+  await mended(technician, today);
+  for (const { set, says } of FAULTS) {
+    const done = await reportFault(technician, got(sets, set), says);
+    if (done.outcome !== 'saved') throw new Error(JSON.stringify(done.problems));
+  }
+}
+
+/** The same without a history. */
+export async function loadRecords(plant: DemoPlant, planner: Actor): Promise<{ sets: Ids; motors: Ids }> {
   const { areas, shelves } = await registerPlaces(planner, {
     areas: plant.areas.map(({ name, surroundings }) => ({ name, surroundings })),
     stores: plant.stores.map(({ name, shelves: names }) => ({ name, shelves: [...names] })),
@@ -35,21 +55,7 @@ export async function loadPlant(plant: DemoPlant, people: Record<Role, Actor>, t
       })),
     ),
   );
-  await registerPastSwaps(
-    planner,
-    PAST.map(({ monthsAgo, set, motorIn, motorOut, ...told }) => ({
-      ...told,
-      at: new Date(`${monthsBefore(today, monthsAgo)}T09:40:00Z`),
-      setId: got(sets, set),
-      motorInId: got(motors, motorIn),
-      motorOutId: motorOut && got(motors, motorOut),
-    })),
-  );
-  await mended(technician, today);
-  for (const { set, says } of FAULTS) {
-    const done = await reportFault(technician, got(sets, set), says);
-    if (done.outcome !== 'saved') throw new Error(JSON.stringify(done.problems));
-  }
+  return { sets, motors };
 }
 
 function newSet({ area, service, pump, criticality, input }: DemoSet, { areas }: DemoPlant, ids: Ids): NewSet {

@@ -25,7 +25,7 @@ export interface DemoSet {
 
 export interface DemoPlant {
   site: string;
-  areas: readonly DemoArea[];
+  areas: readonly Pick<DemoArea, 'code' | 'name' | 'surroundings'>[];
   stores: readonly { name: string; shelves: readonly string[] }[];
   sets: DemoSet[];
   motors: DemoMotor[];

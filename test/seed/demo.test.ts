@@ -8,10 +8,11 @@ import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { setHistory } from '@/lib/register/queries/set-history';
 import { shelfMotors } from '@/lib/register/queries/shelf-motors';
 import { demoAccounts } from '../../seed/accounts';
-import { loadPlant } from '../../seed/load-plant';
+import { loadPlant, loadRecords } from '../../seed/load-plant';
 import { MAKERS } from '../../seed/plant/catalogue';
 import { harrowmere } from '../../seed/plant/harrowmere';
 import { MEANT } from '../../seed/plant/meant';
+import { saltgarth } from '../../seed/plant/saltgarth';
 import { someone } from '../register/plant';
 
 const TODAY = '2026-11-25';
@@ -134,3 +135,16 @@ const spoilers = (findings: readonly { criterion: string; grade: string; says: s
     .filter(({ grade }) => grade !== 'ok' && grade !== 'note')
     .map(({ criterion, grade, says }) => `${criterion} ${grade}: ${says}`)
     .join(' / ');
+
+test('the second plant is loaded too, and neither knows anything of the other', async () => {
+  const { siteId } = await someone();
+  const others = await demoAccounts(siteId, 'Saltgarth');
+  await loadRecords(saltgarth, others.planner);
+  expect(await db.pumpSet.count({ where: { siteId } })).toBe(6);
+  expect(await setByTag(others.planner, 'BT-11')).not.toBeNull();
+  expect(await setByTag(people.planner, 'BT-11')).toBeNull();
+  expect(await setByTag(others.planner, 'SK-104')).toBeNull();
+  expect((await shelfMotors(others.technician)).offered.map(({ motor }) => motor.id)).toEqual(['S-007', 'S-008']);
+  const known: readonly string[] = MAKERS;
+  expect(saltgarth.motors.filter(({ maker }) => !known.includes(maker))).toEqual([]);
+});
