@@ -23,7 +23,7 @@ export function AskForm({
   id: string;
   action: (before: AskState, form: FormData) => Promise<AskState>;
   fields: readonly AskField[];
-  button: string;
+  button: ReactNode;
   main?: true;
   /** What opens the form; it stands open once it was sent. */
   folded?: ReactNode;

@@ -37,7 +37,11 @@ export function AcceptedLines({
               <AskForm
                 id={`withdraw-${acceptanceId}`}
                 action={withdrawHere}
-                button={`Withdraw the acceptance of ${one.name}`}
+                button={
+                  <>
+                    Withdraw<span className="vh"> the acceptance of {one.name}</span>
+                  </>
+                }
                 fields={[
                   { kind: 'hidden', name: 'acceptance', value: acceptanceId },
                   { kind: 'hidden', name: 'back', value: back },

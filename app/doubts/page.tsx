@@ -42,8 +42,10 @@ export default answered(async function DoubtsPage({ searchParams }: PageProps<'/
       {counts.length > 0 && (
         <div className="cols areas">
           <div className="d">
-            <SectionHead title="By what they are about" />
-            <RuleTable counts={counts} rule={rule} />
+            <section>
+              <SectionHead title="By what they are about" />
+              <RuleTable counts={counts} rule={rule} />
+            </section>
           </div>
           <div className="b">
             <SectionHead

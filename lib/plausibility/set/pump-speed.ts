@@ -12,7 +12,7 @@ import { fedOf, servingRow } from '../fed';
 export function pumpSpeed(set: PumpSet, motor: Motor | null): Doubt | null {
   const { maxPumpRpm: most, atPumpRpm } = set.load;
   if (most === null) return null;
-  const about = { rule: 'pump-speed', thing: 'set', unit: 'rpm', cite: CITE } as const;
+  const about = { rule: 'pump-speed', thing: 'set', cite: CITE } as const;
   if (atPumpRpm !== null && atPumpRpm > most)
     return {
       ...about,
@@ -20,6 +20,7 @@ export function pumpSpeed(set: PumpSet, motor: Motor | null): Doubt | null {
       field: 'load.atPumpRpm',
       have: atPumpRpm,
       expected: most,
+      unit: 'rpm',
       says: `The load is told at ${figure(atPumpRpm)} rpm, ${figure(atPumpRpm - most)} rpm above the ${figure(most)} rpm the pump may turn.`,
       figures: figuresOf({ atPumpRpm, most }),
     };
@@ -31,19 +32,34 @@ export function pumpSpeed(set: PumpSet, motor: Motor | null): Doubt | null {
   const share = isOnDrive && highest !== null && hertz !== null ? highest / hertz : 1;
   const pumpRpm = (rpm * share) / ratio;
   if (pumpRpm <= most * ROUNDED) return null;
-  const drive = share === 1 ? '' : ` × ${figure(highest as number)} Hz / ${figure(hertz as number)} Hz`;
+  const asked = { rpm, ratio, most, highest: isOnDrive ? highest : null, hertz: isOnDrive ? hertz : null };
+  const sum = (drive: string) =>
+    `${figure(rpm)} rpm${drive} / ${figure(ratio, 3)} = ${figure(pumpRpm, 0)} rpm at the pump, which may turn at ${figure(most)} rpm at most.`;
+  // Above its base frequency the drive's limit is what can be put right first.
+  if (share > 1 && highest !== null && hertz !== null)
+    return {
+      ...about,
+      grade: 'doubtful',
+      field: 'supply.drive.maxHertz',
+      have: highest,
+      expected: short((most * ratio * hertz) / rpm),
+      unit: 'Hz',
+      says: sum(` × ${figure(highest)} Hz / ${figure(hertz)} Hz`),
+      figures: figuresOf(asked),
+    };
   return {
     ...about,
     grade: isOnDrive ? 'doubtful' : 'wrong',
-    field: isOnDrive && share > 1 ? 'supply.drive.maxHertz' : 'coupling.ratio',
-    have: isOnDrive && share > 1 ? highest : ratio,
-    unit: isOnDrive && share > 1 ? 'Hz' : null,
-    expected: Number(((rpm * (isOnDrive && share > 1 ? 1 : share)) / most).toPrecision(3)),
-    says: `${figure(rpm)} rpm${drive} / ${figure(ratio, 3)} = ${figure(pumpRpm, 0)} rpm at the pump, which may turn at ${figure(most)} rpm at most.`,
-    figures: figuresOf({ rpm, ratio, most, highest: isOnDrive ? highest : null, hertz: isOnDrive ? hertz : null }),
+    field: 'coupling.ratio',
+    have: ratio,
+    expected: short((rpm * share) / most),
+    unit: null,
+    says: sum(share === 1 ? '' : ` × ${figure(highest as number)} Hz / ${figure(hertz as number)} Hz`),
+    figures: figuresOf(asked),
   };
 }
 
+const short = (value: number) => Number(value.toPrecision(3));
 /** Slip falls with the load: a plate's speed is good to a fiftieth. */
 const ROUNDED = 1.02;
 const CITE = 'the pump’s own limit, as told; n / ratio';

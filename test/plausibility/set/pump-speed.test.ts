@@ -40,7 +40,17 @@ test('on a drive its highest frequency counts, and can be lowered', () => {
   expect(inSet(pumpSpeed, fast)).toMatchObject({
     grade: 'doubtful',
     field: 'supply.drive.maxHertz',
+    have: 90,
+    expected: 72,
+    unit: 'Hz',
     says: '1750 rpm × 90 Hz / 60 Hz / 5 = 525 rpm at the pump, which may turn at 420 rpm at most.',
+  });
+  expect(
+    inSet(pumpSpeed, { ...fast, ...onDrive({ maxHertz: 60 }), load: { atPumpRpm: null, maxPumpRpm: 300 } }),
+  ).toMatchObject({
+    grade: 'doubtful',
+    field: 'coupling.ratio',
+    expected: 5.83,
   });
   const slow = { ...fast, ...onDrive({ maxHertz: 60 }) };
   expect(inSet(pumpSpeed, slow)).toBeNull();
