@@ -7,6 +7,7 @@ import { doubtsOfSite } from '@/lib/plausibility/doubts-of-site';
 import { demoMotors, demoSets, demoSite } from './demo-plant';
 import { publishedPlates } from './published-plates';
 import { publishedSets } from './published-sets';
+import { spoiltPlates } from './spoilt-plates';
 
 interface Column {
   from: string;
@@ -50,3 +51,9 @@ for (const { from, doubts } of columns)
     const [first, ...more] = doubts.filter((doubt) => doubt.rule === rule);
     if (first) console.log(`\n${rule}, ${from}, the first of ${more.length + 1}:\n  ${first.grade}: ${first.says}`);
   }
+
+console.log('\nPlates of MG 1 Part 13 spoilt in one way, of a hundred caught:');
+for (const { how, motors: spoilt } of spoiltPlates()) {
+  const caught = spoilt.filter((one) => doubtsOfMotor(one).length > 0).length;
+  console.log(`${((100 * caught) / spoilt.length).toFixed(0).padStart(5)} of ${spoilt.length}  ${how}`);
+}
