@@ -12,10 +12,14 @@ import { reportFault } from '@/lib/register/commands/report-fault';
 import { retirePicture } from '@/lib/register/commands/retire-picture';
 import { ALL_MOTORS } from '@/lib/register/motor-filter';
 import { areas } from '@/lib/register/queries/areas';
+import { auditTrail, WHOLE_TRAIL } from '@/lib/register/queries/audit-trail';
 import { chosenIds } from '@/lib/register/queries/chosen-ids';
+import { colleagues } from '@/lib/register/queries/colleagues';
 import { doubts } from '@/lib/register/queries/doubts';
 import { doubtsOf } from '@/lib/register/queries/doubts-of';
 import { findSets } from '@/lib/register/queries/find-sets';
+import { importRows, importRowsAfter, refusedRows } from '@/lib/register/queries/import-rows';
+import { importById, imports } from '@/lib/register/queries/imports';
 import { listMotors } from '@/lib/register/queries/list-motors';
 import { listSets } from '@/lib/register/queries/list-sets';
 import { motorByNumber } from '@/lib/register/queries/motor-by-number';
@@ -31,10 +35,13 @@ import { personById } from '@/lib/register/queries/person-by-id';
 import { personLinks } from '@/lib/register/queries/person-links';
 import { pictureById } from '@/lib/register/queries/picture-by-id';
 import { picturesOf } from '@/lib/register/queries/pictures-of';
+import { areasAfter, shelvesAfter } from '@/lib/register/queries/places-after';
 import { previewChanges } from '@/lib/register/queries/preview-changes';
 import { recentSets } from '@/lib/register/queries/recent-sets';
 import { recordNow } from '@/lib/register/queries/record-now';
 import { recordOn } from '@/lib/register/queries/record-on';
+import { recordThen } from '@/lib/register/queries/record-then';
+import { motorsAfter, motorWhole, setsAfter, setWhole } from '@/lib/register/queries/records-after';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { setHistory } from '@/lib/register/queries/set-history';
 import { setTag } from '@/lib/register/queries/set-tag';
@@ -47,12 +54,14 @@ import { swapById } from '@/lib/register/queries/swap-by-id';
 import { tokens } from '@/lib/register/queries/tokens';
 import { ALL_SETS } from '@/lib/register/set-filter';
 import { jpeg } from '../picture/made';
+import { checkedFile } from './import';
 import { got, smallPlant, someone } from './plant';
 
 let here: Awaited<ReturnType<typeof smallPlant>>;
 let stranger: Actor;
 let swapId: string;
 let pictureId: string;
+let runId: string;
 
 beforeAll(async () => {
   here = await smallPlant();
@@ -64,6 +73,7 @@ beforeAll(async () => {
   const kept = await keepPicture(here.actor, { of: motorHere(), caption: null, bytes: await jpeg() });
   if (kept.outcome !== 'saved') throw new Error(kept.outcome);
   pictureId = kept.pictureId;
+  runId = await checkedFile(here.actor, 'motors', 'Plant number;Frame;Volts\nM-91;184T;460\n;184T;460\n');
   await keepView(here.actor, { page: '/sets', name: 'Mine', query: '?q=pump' });
   const link = await invitePerson(asAdministrator(here.actor), {
     name: 'Bo',
@@ -90,6 +100,17 @@ const asAdministrator = (actor: Actor): Actor => ({ ...actor, role: 'administrat
 
 const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothing: unknown }> = {
   areas: { asked: areas, nothing: [] },
+  'audit-trail': {
+    asked: async (actor) =>
+      (await auditTrail(actor, WHOLE_TRAIL, { after: null, take: 500 })).entries.filter(
+        ({ thing }) => thing.thing === 'motor' || thing.thing === 'set',
+      ),
+    nothing: [],
+  },
+  colleagues: {
+    asked: async (actor) => (await colleagues(actor)).filter(({ userId }) => userId === here.actor.userId),
+    nothing: [],
+  },
   doubts: {
     asked: (actor) => doubts(actor, { rule: null, today: '2026-11-27' }, { page: 1, perPage: 50 }),
     nothing: { open: [], all: 0, accepted: [], acceptedAll: 0, counts: [], isAll: true },
@@ -102,6 +123,18 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
   'chosen-ids': {
     asked: (actor) => chosenIds(actor, { thing: 'set', filter: ALL_SETS, ids: [got(here.sets, 'P-101')] }),
     nothing: { ids: [], all: 0 },
+  },
+  imports: {
+    asked: async (actor) => [...(await imports(actor)), (await importById(actor, runId)) ?? []].flat(),
+    nothing: [],
+  },
+  'import-rows': {
+    asked: async (actor) => [
+      ...(await importRows(actor, runId, null, { page: 1, perPage: 50 })).rows,
+      ...(await importRowsAfter(actor, runId, null, 0, 50)),
+      ...(await refusedRows(actor, runId)),
+    ],
+    nothing: [],
   },
   'list-motors': {
     asked: (actor) => listMotors(actor, ALL_MOTORS, { page: 1, perPage: 50 }),
@@ -120,6 +153,10 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
   'own-views': { asked: (actor) => ownViews(actor, '/sets'), nothing: [] },
   'picture-by-id': { asked: (actor) => pictureById(actor, pictureId), nothing: null },
   'pictures-of': { asked: (actor) => picturesOf(actor, motorHere()), nothing: [] },
+  'places-after': {
+    asked: async (actor) => [...(await areasAfter(actor, null, 50)), ...(await shelvesAfter(actor, null, 50))],
+    nothing: [],
+  },
   'preview-changes': {
     asked: (actor) => previewChanges(actor, 'motor', [got(here.motors, 'M-7')], { maker: 'Brandal' }),
     nothing: [],
@@ -141,6 +178,20 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
   'record-on': {
     asked: (actor) => recordOn(actor, 'motor', got(here.motors, 'M-7'), new Date()),
     nothing: { outcome: 'unknown' },
+  },
+  'record-then': {
+    asked: (actor) => recordThen(actor, 'set', got(here.sets, 'P-101'), new Date()),
+    nothing: null,
+  },
+  'records-after': {
+    asked: async (actor) =>
+      [
+        ...(await setsAfter(actor, { q: null, after: null, take: 50 })),
+        ...(await motorsAfter(actor, { q: null, place: null, after: null, take: 50 })),
+        (await setWhole(actor, got(here.sets, 'P-101'))) ?? [],
+        (await motorWhole(actor, got(here.motors, 'M-7'))) ?? [],
+      ].flat(),
+    nothing: [],
   },
   'recent-sets': { asked: recentSets, nothing: [] },
   'set-by-tag': { asked: (actor) => setByTag(actor, 'P-101'), nothing: null },

@@ -1,4 +1,4 @@
-import type { Actor } from '@/lib/auth/may';
+import { type Actor, must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
 import type { Edit } from '@/lib/fields/state';
 import { toldChanges } from '@/lib/fields/told-changes';
@@ -14,6 +14,7 @@ export async function changesOf(
   without: string[],
   take: number,
 ): Promise<ChangeLine[]> {
+  must(actor, 'register.read');
   const { siteId } = actor;
   const rows = await db.auditEntry.findMany({
     where: { siteId, thing, thingId, action: { notIn: without } },
@@ -21,7 +22,7 @@ export async function changesOf(
     take,
   });
   const ids = [...new Set(rows.flatMap(({ byId }) => (byId === null ? [] : [byId])))];
-  const people = await db.user.findMany({ where: { id: { in: ids } }, select: { id: true, name: true } });
+  const people = await db.user.findMany({ where: { siteId, id: { in: ids } }, select: { id: true, name: true } });
   const names = new Map(people.map(({ id, name }) => [id, name]));
   const [{ nameOf }, units] = await Promise.all([namesOf(siteId, rows), ownUnits(actor)]);
   return rows.map(({ at, byId, action, before, after }) => ({

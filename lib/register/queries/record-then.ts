@@ -1,4 +1,4 @@
-import type { Actor } from '@/lib/auth/may';
+import { type Actor, must } from '@/lib/auth/may';
 import type { State } from '@/lib/fields/state';
 import { namesOf } from '../names-of';
 import { recordNow } from './record-now';
@@ -17,6 +17,7 @@ export async function recordThen(
   id: string,
   moment: Date,
 ): Promise<RecordThen | null> {
+  must(actor, 'register.read');
   const [now, on] = await Promise.all([recordNow(actor, thing, id), recordOn(actor, thing, id, moment)]);
   if (now === null || on.outcome === 'unknown') return null;
   const before = on.outcome === 'stood' ? on.state : {};
