@@ -1,0 +1,198 @@
+import type { Role } from '@/lib/auth/may';
+import type { Site } from './site';
+
+export interface ActionDoor {
+  /** "app/sets/save-set.ts saveSet". */
+  action: string;
+  /** A page on which its form stands. */
+  at: string;
+  may: 'anybody' | readonly Role[];
+  /** It takes what it answered before, and then the form; else the form alone. */
+  isAsked: boolean;
+  /** What the first site's people would send, now; the proof that it does something is that it does it for them. */
+  fields: (site: Site) => Promise<Record<string, string>>;
+  /** Who proves it; the last of those who may where it is not said. */
+  by?: Role;
+  /** Where it is proved that it does what it should, when not here. */
+  provenIn?: string;
+}
+
+const everyone = ['technician', 'planner', 'reliability', 'administrator'] as const;
+const desk = ['planner', 'reliability', 'administrator'] as const;
+const office = ['administrator'] as const;
+const asked = { isAsked: true } as const;
+
+/** Every server action, in an order in which what one makes the next can use. */
+export const ACTION_DOORS: readonly ActionDoor[] = [
+  {
+    ...{ action: 'app/sets/save-set.ts saveSet', at: '/sets/{set}/edit', may: desk, ...asked },
+    fields: async (site) => ({ ...(await site.record('pump_set', 'setId')), service: 'Walked' }),
+  },
+  {
+    ...{ action: 'app/changes/undo-here.ts undoHere', at: '/sets/{set}', may: desk, isAsked: false },
+    fields: async (site) => ({ change: await site.lastChange('set.change') }),
+  },
+  {
+    ...{ action: 'app/motors/save-motor.ts saveMotor', at: '/motors/{motor}/edit', may: desk, ...asked },
+    fields: async (site) => ({
+      ...(await site.record('motor', 'motorId')),
+      condition: 'Walked',
+      where: `on-shelf ${site.value('shelf')}`,
+    }),
+  },
+  {
+    ...{ action: 'app/areas/save-area.ts saveArea', at: '/areas/{area}', may: desk, ...asked },
+    fields: async (site) => ({ ...(await site.record('area', 'area')), name: 'Walked area' }),
+  },
+  {
+    ...{ action: 'app/stores/places/save-place.ts saveStore', at: '/stores/places/store/{store}', may: desk, ...asked },
+    fields: async (site) => ({ ...(await site.record('store', 'store')), name: 'Walked store' }),
+  },
+  {
+    ...{ action: 'app/stores/places/save-place.ts saveShelf', at: '/stores/places/shelf/{shelf}', may: desk, ...asked },
+    fields: async (site) => ({ ...(await site.record('shelf', 'shelf')), name: 'Walked shelf' }),
+  },
+  {
+    ...{ action: 'app/lists/change-many-here.ts changeManyHere', at: '/sets/bulk', may: desk, ...asked },
+    fields: async (site) => {
+      const { record, version } = await site.record('pump_set', 'setId');
+      return {
+        thing: 'set',
+        path: '/sets',
+        edit: '{"service":"Many"}',
+        records: JSON.stringify([[record, Number(version)]]),
+      };
+    },
+  },
+  {
+    ...{ action: 'app/record/retire-here.ts retireHere', at: '/areas/{area}', may: desk, ...asked },
+    fields: async (site) => {
+      const { record, version } = await site.emptyShelf();
+      return { thing: 'shelf', record, version, path: '/stores/places' };
+    },
+  },
+  {
+    ...{ action: 'app/lists/keep-view-here.ts keepViewHere', at: '/sets', may: everyone, isAsked: false },
+    fields: async () => ({ page: '/sets', name: 'Walk', query: '?q=syrup' }),
+  },
+  {
+    ...{ action: 'app/sets/[tag]/report-fault-here.ts reportFaultHere', at: '/sets/{set}', may: everyone, ...asked },
+    fields: async (site) => ({ tag: site.value('set'), says: 'It was walked past' }),
+  },
+  {
+    ...{ action: 'app/sets/[tag]/swap/[motor]/record-swap-here.ts recordSwapHere', at: '/sets/{set}/swap/{motor}' },
+    ...{ may: everyone, ...asked, provenIn: 'swap.spec.ts' },
+    fields: async (site) => ({
+      ...{
+        tag: site.value('set'),
+        motor: site.value('motor'),
+        key: crypto.randomUUID(),
+        why: 'Walk',
+        outTo: 'at-repair',
+      },
+      ...{ note: 'Walked', motorOutId: '', fromSetId: '' },
+    }),
+  },
+  {
+    ...{ action: 'app/site/save-settings.ts saveSettings', at: '/site', may: office, ...asked },
+    fields: (site) => site.settings(),
+  },
+  {
+    ...{ action: 'app/doubts/ask-doubts.ts acceptDoubtHere', at: '/doubts', may: desk, ...asked },
+    fields: async (site) => ({ ...(await site.formOn('/doubts', 'figures')), reason: 'Walked, and looked at' }),
+  },
+  {
+    ...{ action: 'app/doubts/ask-doubts.ts withdrawHere', at: '/doubts', may: desk, ...asked },
+    fields: async (site) => ({ acceptance: await site.last('acceptance'), back: '/doubts' }),
+  },
+  {
+    ...{ action: 'app/imports/[id]/steer-here.ts readAnewHere', at: '/imports/{import}', may: desk, isAsked: false },
+    fields: async (site) => ({ run: await site.readImport(), delimiter: ',', decimal: '.', encoding: 'utf-8' }),
+  },
+  {
+    ...{ action: 'app/imports/[id]/confirm-here.ts confirmHere', at: '/imports/{import}', may: desk, ...asked },
+    fields: async (site) => ({ run: await site.readImport(), 'column-0': 'tag', 'column-1': 'mounting' }),
+  },
+  {
+    ...{ action: 'app/imports/[id]/steer-here.ts steerHere', at: '/imports/{import}', may: desk, isAsked: false },
+    fields: async (site) => ({ run: await site.checkedImport(), step: 'cancel' }),
+  },
+  {
+    ...{ action: 'app/tokens/ask-tokens.ts makeTokenHere', at: '/tokens', may: office, ...asked },
+    fields: async (site) => ({ name: 'Walk', scopes: 'read', days: '3', ownerId: site.value('person') }),
+  },
+  {
+    ...{ action: 'app/tokens/ask-tokens.ts revokeTokenHere', at: '/tokens', may: office, ...asked },
+    fields: async (site) => ({ tokenId: await site.last('api_token') }),
+  },
+  {
+    ...{ action: 'app/people/ask-people.ts inviteHere', at: '/people', may: office, ...asked },
+    fields: async () => ({ name: 'Una Holm', email: `${crypto.randomUUID()}@example.com`, role: 'technician' }),
+  },
+  {
+    ...{ action: 'app/link-forms.ts joinHere', at: '/join/x', may: 'anybody', ...asked, provenIn: 'people.spec.ts' },
+    fields: async () => ({ link: 'nobody-has-this', password: 'heron-quarry-lantern' }),
+  },
+  {
+    ...{ action: 'app/people/ask-people.ts revokeLinkHere', at: '/people', may: office, ...asked },
+    fields: async (site) => ({ linkId: await site.last('person_link') }),
+  },
+  {
+    ...{ action: 'app/people/ask-people.ts resetHere', at: '/people/{person}', may: office, ...asked },
+    fields: async (site) => ({ userId: site.value('person') }),
+  },
+  {
+    ...{
+      action: 'app/link-forms.ts resetByLinkHere',
+      at: '/reset/x',
+      may: 'anybody',
+      ...asked,
+      provenIn: 'people.spec.ts',
+    },
+    fields: async () => ({ link: 'nobody-has-this', password: 'heron-quarry-lantern' }),
+  },
+  {
+    // One's own, and an administrator anybody's.
+    ...{
+      action: 'app/people/ask-people.ts endSessionHere',
+      at: '/person',
+      may: ['reliability', 'administrator'],
+      ...asked,
+    },
+    fields: async (site) => ({ sessionId: await site.sessionOf('reliability') }),
+  },
+  {
+    ...{ action: 'app/people/ask-people.ts endSessionsHere', at: '/people/{person}', may: office, ...asked },
+    fields: async (site) => ({ userId: await site.someoneSignedIn() }),
+  },
+  {
+    ...{ action: 'app/person/ask-self.ts changeUnitsHere', at: '/person', may: everyone, ...asked, by: 'reliability' },
+    fields: async () => ({ units: 'us' }),
+  },
+  {
+    ...{
+      action: 'app/person/ask-self.ts changePasswordHere',
+      at: '/person',
+      may: everyone,
+      ...asked,
+      provenIn: 'people.spec.ts',
+    },
+    fields: async () => ({ old: 'not-the-password', password: 'heron-quarry-lantern' }),
+  },
+  {
+    ...{ action: 'app/people/ask-people.ts changeRoleHere', at: '/people/{person}', may: office, ...asked },
+    fields: async (site) => ({ userId: await site.extraPerson(), from: 'technician', role: 'planner' }),
+  },
+  {
+    ...{ action: 'app/people/ask-people.ts retireHere', at: '/people/{person}', may: office, ...asked },
+    fields: async (site) => ({ userId: await site.extraPerson(), sure: 'yes' }),
+  },
+  {
+    ...{ action: 'app/people/ask-people.ts bringBackHere', at: '/people/{person}', may: office, ...asked },
+    fields: async (site) => ({ userId: await site.extraPerson(true) }),
+  },
+  {
+    ...{ action: 'app/people/ask-people.ts anonymiseHere', at: '/people/{person}', may: office, ...asked },
+    fields: async (site) => ({ userId: await site.extraPerson(true), sure: 'yes' }),
+  },
+];

@@ -1,0 +1,103 @@
+import type { Role } from '@/lib/auth/may';
+
+export interface RouteDoor {
+  /** "GET audit/export": the method and where it lies under app. */
+  route: string;
+  at: string;
+  may: 'anybody' | readonly Role[];
+  /** What is sent, so that a refusal is about who asks and not about what is asked. */
+  body?: unknown;
+  type?: string;
+  /** Of one record: at another site it is answered so. */
+  elsewhere?: 404 | 422;
+}
+
+const everyone = ['technician', 'planner', 'reliability', 'administrator'] as const;
+const desk = ['planner', 'reliability', 'administrator'] as const;
+const JSON_TYPE = 'application/json';
+const json = (body: unknown) => ({ body, type: JSON_TYPE });
+
+/** Every route handler, method by method. */
+export const ROUTE_DOORS: readonly RouteDoor[] = [
+  { route: 'POST api/auth/[...all]', at: '/api/auth/sign-in/email', may: 'anybody', ...json({}) },
+  { route: 'GET api/health', at: '/api/health', may: 'anybody' },
+  { route: 'GET readyz', at: '/readyz', may: 'anybody' },
+  { route: 'POST sign-in/submit', at: '/sign-in/submit', may: 'anybody' },
+  { route: 'POST sign-out', at: '/sign-out', may: 'anybody' },
+  { route: 'POST theme', at: '/theme', may: 'anybody' },
+  { route: 'GET api/v1/areas', at: '/api/v1/areas', may: everyone },
+  {
+    route: 'POST api/v1/assess',
+    at: '/api/v1/assess',
+    may: everyone,
+    ...json({ set: { tag: 'X', mounting: 'foot' }, candidates: [] }),
+  },
+  { route: 'GET api/v1/frames/[frame]', at: '/api/v1/frames/184T', may: everyone },
+  {
+    route: 'POST api/v1/imports',
+    at: '/api/v1/imports?kind=sets',
+    may: desk,
+    body: 'Tag,Held by\nW-1,foot\n',
+    type: 'text/csv',
+  },
+  { route: 'GET api/v1/imports/[id]', at: '/api/v1/imports/{import}', may: desk, elsewhere: 404 },
+  { route: 'GET api/v1/imports/[id]/rows', at: '/api/v1/imports/{import}/rows', may: desk, elsewhere: 404 },
+  {
+    route: 'POST api/v1/imports/[id]/columns',
+    at: '/api/v1/imports/{import}/columns',
+    may: desk,
+    elsewhere: 404,
+    ...json({}),
+  },
+  {
+    route: 'POST api/v1/imports/[id]/steps',
+    at: '/api/v1/imports/{import}/steps',
+    may: desk,
+    elsewhere: 404,
+    ...json({ step: 'cancel' }),
+  },
+  { route: 'GET api/v1/motors', at: '/api/v1/motors', may: everyone },
+  { route: 'POST api/v1/motors', at: '/api/v1/motors', may: desk, ...json({ id: 'WALK-M', place: 'on-order' }) },
+  { route: 'GET api/v1/motors/[number]', at: '/api/v1/motors/{motor}', may: everyone, elsewhere: 404 },
+  {
+    route: 'PATCH api/v1/motors/[number]',
+    at: '/api/v1/motors/{motor}',
+    may: desk,
+    elsewhere: 404,
+    ...json({ note: 'walked' }),
+  },
+  { route: 'GET api/v1/openapi.json', at: '/api/v1/openapi.json', may: everyone },
+  { route: 'POST api/v1/plate', at: '/api/v1/plate', may: everyone, ...json({ text: '5 HP 1750 RPM' }) },
+  { route: 'GET api/v1/sets', at: '/api/v1/sets', may: everyone },
+  { route: 'POST api/v1/sets', at: '/api/v1/sets', may: desk, ...json({ tag: 'WALK-S', mounting: 'foot' }) },
+  { route: 'GET api/v1/sets/[tag]', at: '/api/v1/sets/{set}', may: everyone, elsewhere: 404 },
+  {
+    route: 'PATCH api/v1/sets/[tag]',
+    at: '/api/v1/sets/{set}',
+    may: desk,
+    elsewhere: 404,
+    ...json({ note: 'walked' }),
+  },
+  { route: 'GET api/v1/sets/[tag]/findings', at: '/api/v1/sets/{set}/findings', may: everyone, elsewhere: 404 },
+  { route: 'GET api/v1/shelves', at: '/api/v1/shelves', may: everyone },
+  {
+    route: 'POST api/v1/shelves',
+    at: '/api/v1/shelves',
+    may: desk,
+    elsewhere: 422,
+    ...json({ storeId: '{store}', name: 'Walk' }),
+  },
+  {
+    ...{ route: 'POST api/v1/swaps', at: '/api/v1/swaps', may: everyone, elsewhere: 422 },
+    ...json({
+      ...{ setId: '{setId}', motorInId: '{motorId}', motorOutId: null, fromSetId: null, outTo: null },
+      ...{ why: 'Walk', note: null, workDone: [], checks: [] },
+    }),
+  },
+  { route: 'GET audit/export', at: '/audit/export', may: desk },
+  { route: 'GET exports/[kind]', at: '/exports/sets', may: desk },
+  { route: 'GET imports/[id]/refused', at: '/imports/{import}/refused', may: desk, elsewhere: 404 },
+  { route: 'POST imports/file', at: '/imports/file', may: desk, body: '', type: 'multipart/form-data; boundary=x' },
+  { route: 'POST pictures', at: '/pictures', may: everyone, body: '', type: 'multipart/form-data; boundary=x' },
+  { route: 'GET pictures/[id]', at: '/pictures/{nothing}', may: everyone, elsewhere: 404 },
+];
