@@ -1,9 +1,10 @@
 import { unstable_rethrow } from 'next/navigation';
-import { type Actor, NotAllowed } from '@/lib/auth/may';
+import type { Action, Actor } from '@/lib/auth/may';
 import { isDatabaseGone } from '@/lib/db/database-gone';
 import type { Problem } from '@/lib/plant/reading';
 import type { AskState, Typed } from './ask-state';
-import { personHere } from './who-is-here';
+import { refusedByRole } from './refused-by-role';
+import { whoDoes } from './who-is-here';
 
 export type Done =
   | { outcome: 'saved'; says: string }
@@ -49,19 +50,21 @@ export async function answerAsk(
   } catch (error) {
     unstable_rethrow(error);
     if (isDatabaseGone(error)) return { outcome: 'away', typed };
-    if (error instanceof NotAllowed) return refused([{ path: 'form', says: 'Only an administrator may do this.' }]);
-    throw error;
+    const says = refusedByRole(error);
+    if (says === null) throw error;
+    return refused([{ path: 'form', says }]);
   }
 }
 
-/** The same for a form of signed-in people. */
+/** The same for a form of signed-in people whose role allows `action`. */
 export const answerAskOf = (
   form: FormData,
   labels: Record<string, string>,
+  action: Action,
   work: (actor: Actor, sent: Sent) => Promise<Done>,
 ): Promise<AskState> =>
   answerAsk(form, labels, async (sent) => {
-    const actor = await personHere();
+    const actor = await whoDoes(action);
     return actor === null ? null : work(actor, sent);
   });
 

@@ -9,10 +9,10 @@ import { Facts, Figures } from './look/facts';
 import { SectionHead } from './look/section-head';
 import { Sheet } from './look/sheet';
 import { SetList } from './set-list';
-import { personOf, whoIsHere } from './who-is-here';
+import { personOf, whoMay } from './who-is-here';
 
 export default answered(async function RegisterPage() {
-  const actor = await whoIsHere('/');
+  const actor = await whoMay('register.read', '/');
   const [site, recent, counts, places] = await Promise.all([
     siteSettings(actor),
     recentSets(actor),

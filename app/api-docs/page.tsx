@@ -6,16 +6,14 @@ import { openApiDocument } from '../api/v1/document';
 import { OPERATIONS } from '../api/v1/operations';
 import { SectionHead } from '../look/section-head';
 import { Sheet } from '../look/sheet';
-import { NotYours } from '../not-yours';
-import { personOf, whoIsHere } from '../who-is-here';
+import { personOf, whoMay } from '../who-is-here';
 import { OperationSheet } from './operation-sheet';
 
 export const metadata: Metadata = { title: 'API' };
 
 /** The API's document, as a person reads it. */
 export default answered(async function ApiDocsPage() {
-  const actor = await whoIsHere('/api-docs');
-  if (!may(actor, 'register.read')) return <NotYours actor={actor} />;
+  const actor = await whoMay('register.read', '/api-docs');
   const { components } = openApiDocument();
   return (
     <Sheet person={personOf(actor)} current="/desk" back={{ href: '/desk', words: 'Desk' }}>

@@ -6,13 +6,13 @@ import { answered } from '../answered';
 import { Action } from '../look/action';
 import { ActionBar } from '../look/action-bar';
 import { Sheet } from '../look/sheet';
-import { personOf, whoIsHere } from '../who-is-here';
+import { personOf, whoMay } from '../who-is-here';
 
 export const metadata: Metadata = { title: 'Areas' };
 
 /** The parts of the plant, each with its number of sets. */
 export default answered(async function AreasPage() {
-  const actor = await whoIsHere('/areas');
+  const actor = await whoMay('register.read', '/areas');
   const known = await areas(actor);
   return (
     <Sheet person={personOf(actor)} back={{ href: '/desk', words: 'Desk' }}>

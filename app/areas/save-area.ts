@@ -8,6 +8,7 @@ import { type RecordKind, saveRecord } from '../record/save-record';
 
 const KIND: RecordKind = {
   thing: 'area',
+  may: 'set.edit',
   fields: AREA_FIELDS,
   hasRatings: false,
   more: [],

@@ -9,9 +9,8 @@ import { answered } from '../answered';
 import { ActionButton } from '../look/action';
 import { Field, SelectField } from '../look/field';
 import { Sheet } from '../look/sheet';
-import { NotYours } from '../not-yours';
 import { SavedNote } from '../record/saved-note';
-import { personOf, whoIsHere } from '../who-is-here';
+import { personOf, whoMay } from '../who-is-here';
 import { OF_PEOPLE, THING_WORDS } from './action-words';
 import { trailAsked, trailQuestion } from './trail-asked';
 import { TrailList } from './trail-list';
@@ -23,8 +22,7 @@ const PER_PART = 100;
 /** Who changed what from what to what. */
 export default answered(async function AuditPage({ searchParams }: PageProps<'/audit'>) {
   const query = await searchParams;
-  const actor = await whoIsHere(`/audit${trailQuestion(query)}`);
-  if (!may(actor, 'audit.read')) return <NotYours actor={actor} />;
+  const actor = await whoMay('audit.read', `/audit${trailQuestion(query)}`);
   const [{ timezone }, people, units] = await Promise.all([siteSettings(actor), colleagues(actor), ownUnits(actor)]);
   const filter = trailAsked(query, timezone);
   const after = typeof query.after === 'string' ? query.after : null;

@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { type Action, may } from '@/lib/auth/may';
 import { answered } from '../answered';
 import { Sheet } from '../look/sheet';
-import { personOf, whoIsHere } from '../who-is-here';
+import { personOf, whoMay } from '../who-is-here';
 
 export const metadata: Metadata = { title: 'Desk' };
 
@@ -29,7 +29,7 @@ const TASKS: readonly { href: string; words: string; says: string; needs: Action
 
 /** The desk's table of contents: what this person may do there. */
 export default answered(async function DeskPage() {
-  const actor = await whoIsHere('/desk');
+  const actor = await whoMay('register.read', '/desk');
   return (
     <Sheet person={personOf(actor)} current="/desk" back={{ href: '/', words: 'Register' }}>
       <h1 className="page">Desk</h1>

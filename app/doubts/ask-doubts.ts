@@ -18,7 +18,7 @@ const ACCEPTED = {
 
 /** Lets a doubt stand, and goes back to the list it was read in. Refused, it keeps what was typed. */
 export const acceptDoubtHere = async (_before: AskState, form: FormData): Promise<AskState> =>
-  answerAskOf(form, ACCEPTED, async (actor, { one }) => {
+  answerAskOf(form, ACCEPTED, 'doubt.accept', async (actor, { one }) => {
     const thing = one('thing');
     if (thing !== 'set' && thing !== 'motor') return refusedThing;
     const { timezone } = await siteSettings(actor);
@@ -42,7 +42,7 @@ export const acceptDoubtHere = async (_before: AskState, form: FormData): Promis
 
 /** Takes an acceptance back, and goes back to the list. */
 export const withdrawHere = async (_before: AskState, form: FormData): Promise<AskState> =>
-  answerAskOf(form, { acceptance: 'The acceptance', back: 'The page' }, async (actor, { one }) => {
+  answerAskOf(form, { acceptance: 'The acceptance', back: 'The page' }, 'doubt.accept', async (actor, { one }) => {
     const done = await withdrawAcceptance(actor, one('acceptance'));
     if (done.outcome === 'refused') return done;
     revalidatePath('/', 'layout');

@@ -8,7 +8,7 @@ import { PageLinks } from '../lists/page-links';
 import { SectionHead } from '../look/section-head';
 import { Sheet } from '../look/sheet';
 import { today } from '../moment';
-import { personOf, whoIsHere } from '../who-is-here';
+import { personOf, whoMay } from '../who-is-here';
 import { AcceptedLines } from './accepted-lines';
 import { DoubtLines } from './doubt-lines';
 import { RuleTable } from './rule-table';
@@ -25,7 +25,7 @@ export default answered(async function DoubtsPage({ searchParams }: PageProps<'/
   const rule = ruleAsked(query);
   const page = pageAsked(query);
   const back = `/doubts${questionWith('/doubts', query, { page: page === 1 ? null : String(page) })}`;
-  const actor = await whoIsHere(back);
+  const actor = await whoMay('register.read', back);
   const { timezone } = await siteSettings(actor);
   const found = await doubts(actor, { rule, today: today(timezone) }, { page, perPage: PER_PAGE });
   const { open, all, accepted, acceptedAll, counts, isAll } = found;

@@ -12,14 +12,14 @@ import { Sheet } from '../look/sheet';
 import { findPath, oneLine, setPath } from '../paths';
 import { SetList } from '../set-list';
 import { NearTags } from '../sets/near-tags';
-import { personOf, whoIsHere } from '../who-is-here';
+import { personOf, whoMay } from '../who-is-here';
 
 export const metadata: Metadata = { title: 'Find' };
 
 export default answered(async function FindPage({ searchParams }: PageProps<'/find'>) {
   const asked = (await searchParams).q;
   const typed = oneLine(typeof asked === 'string' ? asked : '');
-  const actor = await whoIsHere(findPath(typed.slice(0, LONGEST_FIND)));
+  const actor = await whoMay('register.read', findPath(typed.slice(0, LONGEST_FIND)));
   const isTooLong = typed.length > LONGEST_FIND;
   const found = typed === '' || isTooLong ? [] : await findSets(actor, typed);
   const exact = typed === '' || isTooLong ? null : await setByTag(actor, typed);

@@ -3,7 +3,7 @@ import { redirect } from 'next/navigation';
 import { answered } from '../answered';
 import { Sheet } from '../look/sheet';
 import { framePath, oneLine } from '../paths';
-import { personOf, whoIsHere } from '../who-is-here';
+import { personOf, whoMay } from '../who-is-here';
 import { FrameForm } from './frame-form';
 
 export const metadata: Metadata = { title: 'Frames' };
@@ -11,7 +11,7 @@ export const metadata: Metadata = { title: 'Frames' };
 /** Asks for a frame; the answer has its own address. */
 export default answered(async function FramesPage({ searchParams }: PageProps<'/frames'>) {
   const asked = await searchParams;
-  const actor = await whoIsHere('/frames');
+  const actor = await whoMay('frame.read', '/frames');
   const [frame, mounting, poles] = [textOf(asked.frame), textOf(asked.mounting), textOf(asked.poles)];
   const more = new URLSearchParams({ ...(mounting !== '' && { mounting }), ...(poles !== '' && { poles }) }).toString();
   if (frame !== '') redirect(`${framePath(frame)}${more === '' ? '' : `?${more}`}`);

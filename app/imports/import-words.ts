@@ -50,6 +50,7 @@ export const SAID_WORDS = {
   form: 'The form did not arrive as it should: send it again.',
   late: 'It stands otherwise by now: somebody, or the import itself, was quicker.',
   unknown: 'There is no such import.',
+  role: 'Your role here does not allow it. Nothing was done.',
   away: 'The register’s database does not answer. Nothing was done; try again in a minute.',
 } as const;
 export type SaidWord = keyof typeof SAID_WORDS;

@@ -1,6 +1,5 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
-import { may } from '@/lib/auth/may';
 import { type ImportLine, imports } from '@/lib/register/queries/imports';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../answered';
@@ -9,8 +8,7 @@ import { Choice } from '../look/choice';
 import { SectionHead } from '../look/section-head';
 import { Sheet } from '../look/sheet';
 import { momentText } from '../moment';
-import { NotYours } from '../not-yours';
-import { personOf, whoIsHere } from '../who-is-here';
+import { personOf, whoMay } from '../who-is-here';
 import { countsText } from './counts-text';
 import { KIND_WORDS, STATUS_WORDS, saidBy } from './import-words';
 
@@ -19,8 +17,7 @@ export const metadata: Metadata = { title: 'Import' };
 /** Lists of nameplates on their way into the register. */
 export default answered(async function ImportsPage({ searchParams }: PageProps<'/imports'>) {
   const { said } = await searchParams;
-  const actor = await whoIsHere('/imports');
-  if (!may(actor, 'import.run')) return <NotYours actor={actor} />;
+  const actor = await whoMay('import.run', '/imports');
   const [runs, { timezone }] = await Promise.all([imports(actor), siteSettings(actor)]);
   return (
     <Sheet person={personOf(actor)} current="/desk" back={{ href: '/desk', words: 'Desk' }}>

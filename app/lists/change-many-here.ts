@@ -6,8 +6,9 @@ import { returnPath } from '@/lib/auth/return-path';
 import { isDatabaseGone } from '@/lib/db/database-gone';
 import { type Edit, isLeaf, type Leaf } from '@/lib/fields/state';
 import { changeThings } from '@/lib/register/commands/change-things';
+import { refusedByRole } from '../refused-by-role';
 import { SIGNED_OUT } from '../signed-out';
-import { personHere } from '../who-is-here';
+import { whoDoes } from '../who-is-here';
 
 /** Makes the change that was shown, to the records and versions that were shown, all or none. */
 export async function changeManyHere(_before: string | null, form: FormData): Promise<string | null> {
@@ -16,7 +17,7 @@ export async function changeManyHere(_before: string | null, form: FormData): Pr
   const { thing, edit, records } = meant;
   let path: string;
   try {
-    const actor = await personHere();
+    const actor = await whoDoes(thing === 'motor' ? 'motor.edit' : 'set.edit');
     if (actor === null) return SIGNED_OUT;
     const done = await changeThings(
       actor,
@@ -41,7 +42,9 @@ export async function changeManyHere(_before: string | null, form: FormData): Pr
     }
   } catch (error) {
     if (isDatabaseGone(error)) return 'The register’s database does not answer. Nothing was changed.';
-    throw error;
+    const says = refusedByRole(error);
+    if (says === null) throw error;
+    return says;
   }
   revalidatePath('/', 'layout');
   redirect(path);

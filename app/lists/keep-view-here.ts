@@ -3,14 +3,14 @@
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { dropView, keepView } from '@/lib/register/commands/keep-view';
-import { whoIsHere } from '../who-is-here';
+import { whoMay } from '../who-is-here';
 import { LIST_NAMES, type ListPath } from './asked-for';
 
 /** Keeps the question that the list shows, or drops a kept one, and goes back to the list. */
 export async function keepViewHere(form: FormData): Promise<void> {
   const text = (name: string) => String(form.get(name) ?? '');
   const page = (Object.keys(LIST_NAMES) as ListPath[]).find((path) => path === text('page')) ?? '/sets';
-  const actor = await whoIsHere(page);
+  const actor = await whoMay('register.read', page);
   const query = text('query').startsWith('?') ? text('query') : '';
   const drop = text('drop');
   if (/^[0-9a-f-]{36}$/.test(drop)) await dropView(actor, drop);

@@ -11,7 +11,7 @@ import { PageLinks } from '../lists/page-links';
 import { Views } from '../lists/views';
 import { Sheet } from '../look/sheet';
 import { SavedNote } from '../record/saved-note';
-import { personOf, whoIsHere } from '../who-is-here';
+import { personOf, whoMay } from '../who-is-here';
 import { MotorFilters } from './motor-filters';
 import { MotorTable } from './motor-table';
 
@@ -23,7 +23,7 @@ const PER_PAGE = 50;
 export default answered(async function MotorsPage({ searchParams }: PageProps<'/motors'>) {
   const query = await searchParams;
   const question = questionWith('/motors', query, {});
-  const actor = await whoIsHere(`/motors${question}`);
+  const actor = await whoMay('register.read', `/motors${question}`);
   const filter = motorsAsked(query);
   const page = pageAsked(query);
   const [places, { motors, all }, views] = await Promise.all([

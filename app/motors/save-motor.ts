@@ -14,6 +14,7 @@ import { whereOf, whereTyped } from './motor-places';
 
 const KIND: RecordKind = {
   thing: 'motor',
+  may: 'motor.edit',
   fields: MOTOR_FIELDS,
   hasRatings: true,
   more: WHERE_INPUTS,

@@ -21,21 +21,26 @@ const PERSON = { userId: 'The person' };
 const SURE = { ...PERSON, sure: 'The tick' };
 
 export const inviteHere = async (_before: AskState, form: FormData): Promise<AskState> =>
-  answerAskOf(form, { name: 'The name', email: 'The e-mail', role: 'The role' }, async (actor, { one }) => {
-    const role = readRole(one('role'));
-    if (role === null) return wrong('role', 'must be one of the list');
-    const done = await invitePerson(actor, { name: one('name'), email: one('email'), role });
-    if (done.outcome === 'refused') return done;
-    revalidatePath('/people');
-    return {
-      outcome: 'told',
-      says: 'Give this link to the person invited, and to nobody else. It works once, within an hour.',
-      secret: await linkHere(`/join/${done.secret}`),
-    };
-  });
+  answerAskOf(
+    form,
+    { name: 'The name', email: 'The e-mail', role: 'The role' },
+    'people.manage',
+    async (actor, { one }) => {
+      const role = readRole(one('role'));
+      if (role === null) return wrong('role', 'must be one of the list');
+      const done = await invitePerson(actor, { name: one('name'), email: one('email'), role });
+      if (done.outcome === 'refused') return done;
+      revalidatePath('/people');
+      return {
+        outcome: 'told',
+        says: 'Give this link to the person invited, and to nobody else. It works once, within an hour.',
+        secret: await linkHere(`/join/${done.secret}`),
+      };
+    },
+  );
 
 export const resetHere = async (_before: AskState, form: FormData): Promise<AskState> =>
-  answerAskOf(form, PERSON, async (actor, { one }) => {
+  answerAskOf(form, PERSON, 'people.manage', async (actor, { one }) => {
     const done = await resetPasswordLink(actor, one('userId'));
     if (done.outcome === 'refused') return done;
     revalidatePath('/people', 'layout');
@@ -47,12 +52,12 @@ export const resetHere = async (_before: AskState, form: FormData): Promise<AskS
   });
 
 export const revokeLinkHere = async (_before: AskState, form: FormData): Promise<AskState> =>
-  answerAskOf(form, { linkId: 'The link' }, async (actor, { one }) =>
+  answerAskOf(form, { linkId: 'The link' }, 'people.manage', async (actor, { one }) =>
     saved(await revokeLink(actor, one('linkId')), 'Revoked.'),
   );
 
 export const changeRoleHere = async (_before: AskState, form: FormData): Promise<AskState> =>
-  answerAskOf(form, { ...PERSON, from: 'The role', role: 'The role' }, async (actor, { one }) => {
+  answerAskOf(form, { ...PERSON, from: 'The role', role: 'The role' }, 'people.manage', async (actor, { one }) => {
     const [from, to] = [readRole(one('from')), readRole(one('role'))];
     if (from === null || to === null) return wrong('role', 'must be one of the list');
     const done = await changeRole(actor, { userId: one('userId'), from, to });
@@ -68,17 +73,17 @@ export const anonymiseHere = async (_before: AskState, form: FormData): Promise<
   ifSure(form, anonymisePerson, 'No longer named.');
 
 export const bringBackHere = async (_before: AskState, form: FormData): Promise<AskState> =>
-  answerAskOf(form, PERSON, async (actor, { one }) =>
+  answerAskOf(form, PERSON, 'people.manage', async (actor, { one }) =>
     saved(await bringBackPerson(actor, one('userId')), 'The person may sign in again.'),
   );
 
 export const endSessionHere = async (_before: AskState, form: FormData): Promise<AskState> =>
-  answerAskOf(form, { sessionId: 'The session' }, async (actor, { one }) =>
+  answerAskOf(form, { sessionId: 'The session' }, 'self.manage', async (actor, { one }) =>
     saved(await endSession(actor, one('sessionId')), 'Ended.'),
   );
 
 export const endSessionsHere = async (_before: AskState, form: FormData): Promise<AskState> =>
-  answerAskOf(form, PERSON, async (actor, { one }) => {
+  answerAskOf(form, PERSON, 'self.manage', async (actor, { one }) => {
     // One's own session, by which this is asked, goes on.
     const keep = (await sessionHere())?.sessionId ?? '';
     return saved(await endOtherSessions(actor, { of: one('userId'), keep }), 'Ended.');
@@ -90,7 +95,7 @@ const ifSure = (
   command: (actor: Actor, userId: string) => Promise<Parameters<typeof saved>[0]>,
   says: string,
 ) =>
-  answerAskOf(form, SURE, async (actor, { one }) =>
+  answerAskOf(form, SURE, 'people.manage', async (actor, { one }) =>
     one('sure') === 'yes'
       ? saved(await command(actor, one('userId')), says)
       : wrong('sure', 'is missing: nothing was done'),

@@ -1,6 +1,5 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
-import { may } from '@/lib/auth/may';
 import { type Person, people } from '@/lib/register/queries/people';
 import { personLinks } from '@/lib/register/queries/person-links';
 import { siteSettings } from '@/lib/register/queries/site-settings';
@@ -9,18 +8,16 @@ import { AskForm } from '../ask-form';
 import { SectionHead } from '../look/section-head';
 import { Sheet } from '../look/sheet';
 import { momentText } from '../moment';
-import { NotYours } from '../not-yours';
 import { personPath } from '../paths';
 import { ROLE_OPTIONS, ROLE_WORDS } from '../role-words';
-import { personOf, whoIsHere } from '../who-is-here';
+import { personOf, whoMay } from '../who-is-here';
 import { inviteHere, revokeLinkHere } from './ask-people';
 
 export const metadata: Metadata = { title: 'People' };
 
 /** Who may come in, as what, and the links that wait to be used. */
 export default answered(async function PeoplePage() {
-  const actor = await whoIsHere('/people');
-  if (!may(actor, 'people.manage')) return <NotYours actor={actor} />;
+  const actor = await whoMay('people.manage', '/people');
   const [listed, links, { timezone }] = await Promise.all([people(actor), personLinks(actor), siteSettings(actor)]);
   const isHere = ({ retiredAt }: Person) => retiredAt === null;
   const [here, retired] = [listed.people.filter(isHere), listed.people.filter((one) => !isHere(one))];

@@ -11,14 +11,14 @@ import { Sheet } from '../look/sheet';
 import { endSessionsHere } from '../people/ask-people';
 import { ROLE_WORDS } from '../role-words';
 import { SessionLines } from '../session-lines';
-import { personOf, sessionHere, whoIsHere } from '../who-is-here';
+import { personOf, sessionHere, whoMay } from '../who-is-here';
 import { changePasswordHere, changeUnitsHere } from './ask-self';
 
 export const metadata: Metadata = { title: 'Signed in' };
 
 /** Who is signed in, where, with which password and units, and the way out. */
 export default answered(async function PersonPage() {
-  const actor = await whoIsHere('/person');
+  const actor = await whoMay('self.manage', '/person');
   const [{ name, timezone }, sessions, units, here] = await Promise.all([
     siteSettings(actor),
     ownSessions(actor),

@@ -6,8 +6,9 @@ import { returnPath } from '@/lib/auth/return-path';
 import { isDatabaseGone } from '@/lib/db/database-gone';
 import { changeThings } from '@/lib/register/commands/change-things';
 import { THINGS } from '@/lib/register/things/thing';
+import { refusedByRole } from '../refused-by-role';
 import { SIGNED_OUT } from '../signed-out';
-import { personHere } from '../who-is-here';
+import { whoDoes } from '../who-is-here';
 
 /** Retires a record, and goes to where the form says; refused, it says why. A motor is scrapped with it. */
 export async function retireHere(_before: string | null, form: FormData): Promise<string | null> {
@@ -19,7 +20,7 @@ export async function retireHere(_before: string | null, form: FormData): Promis
   const edit = thing === 'motor' ? { retiredAt, place: 'scrapped', setId: null, shelfId: null } : { retiredAt };
   let path: string;
   try {
-    const actor = await personHere();
+    const actor = await whoDoes(thing === 'motor' ? 'motor.edit' : 'set.edit');
     if (actor === null) return SIGNED_OUT;
     const done = await changeThings(actor, [{ thing, id: text('record'), version, edit }]);
     switch (done.outcome) {
@@ -35,7 +36,9 @@ export async function retireHere(_before: string | null, form: FormData): Promis
     }
   } catch (error) {
     if (isDatabaseGone(error)) return 'The register’s database does not answer. Nothing was changed.';
-    throw error;
+    const says = refusedByRole(error);
+    if (says === null) throw error;
+    return says;
   }
   revalidatePath('/', 'layout');
   redirect(path);

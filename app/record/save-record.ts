@@ -1,6 +1,6 @@
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
-import type { Actor } from '@/lib/auth/may';
+import type { Action, Actor } from '@/lib/auth/may';
 import { isDatabaseGone } from '@/lib/db/database-gone';
 import type { Field, Units } from '@/lib/fields/field';
 import { type FormProblem, readForm, shownIn, type Typed } from '@/lib/fields/read-form';
@@ -11,12 +11,14 @@ import { changeThings } from '@/lib/register/commands/change-things';
 import { ownUnits } from '@/lib/register/queries/own-units';
 import { recordNow } from '@/lib/register/queries/record-now';
 import type { ThingName } from '@/lib/register/things/thing';
-import { personHere } from '../who-is-here';
+import { refusedByRole } from '../refused-by-role';
+import { whoDoes } from '../who-is-here';
 import { type RecordState, withTheirs } from './record-state';
 import { baseIn, typedIn } from './typed-in';
 
 export interface RecordKind {
   thing: ThingName;
+  may: Action;
   fields: readonly Field[];
   hasRatings: boolean;
   /** Inputs beside the fields. */
@@ -46,7 +48,7 @@ export async function saveRecord(kind: RecordKind, before: RecordState, form: Fo
   if (id !== '' && !(Number.isSafeInteger(version) && version > 0)) return { ...before, outcome: 'asked' };
   let path: string;
   try {
-    const actor = await personHere();
+    const actor = await whoDoes(kind.may);
     if (actor === null) return { ...state, outcome: 'signed-out' };
     const units = await ownUnits(actor);
     const stands = id === '' ? { state: {}, version: 0 } : await recordNow(actor, kind.thing, id);
@@ -75,7 +77,9 @@ export async function saveRecord(kind: RecordKind, before: RecordState, form: Fo
     }
   } catch (error) {
     if (isDatabaseGone(error)) return { ...state, outcome: 'away' };
-    throw error;
+    const says = refusedByRole(error);
+    if (says === null) throw error;
+    return refused(state, [{ path: 'record', says }]);
   }
   revalidatePath('/', 'layout');
   redirect(path);

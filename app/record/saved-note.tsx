@@ -26,4 +26,5 @@ const UNDONE: Record<string, string> = {
   since: 'Not undone: some of it was changed by somebody else since. The history tells by whom.',
   refused: 'Not undone: the register cannot stand so any more. The history tells what happened since.',
   unknown: 'Not undone: there is no such change.',
+  role: 'Not undone: your role here does not allow it.',
 };

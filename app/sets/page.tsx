@@ -13,7 +13,7 @@ import { Views } from '../lists/views';
 import { Sheet } from '../look/sheet';
 import { SavedNote } from '../record/saved-note';
 import { SetList } from '../set-list';
-import { personOf, whoIsHere } from '../who-is-here';
+import { personOf, whoMay } from '../who-is-here';
 import { SetFilters } from './set-filters';
 import { SetTable } from './set-table';
 
@@ -24,7 +24,7 @@ const PER_PAGE = 50;
 /** Every set of the site: found, put in order, and at a desk chosen to be changed together. */
 export default answered(async function SetsPage({ searchParams }: PageProps<'/sets'>) {
   const query = await searchParams;
-  const actor = await whoIsHere(`/sets${questionWith('/sets', query, {})}`);
+  const actor = await whoMay('register.read', `/sets${questionWith('/sets', query, {})}`);
   const filter = setsAsked(query);
   const page = pageAsked(query);
   const [places, { sets, all }, { timezone }, views] = await Promise.all([

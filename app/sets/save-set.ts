@@ -11,6 +11,7 @@ import { type RecordKind, saveRecord } from '../record/save-record';
 
 const KIND: RecordKind = {
   thing: 'set',
+  may: 'set.edit',
   fields: SET_FIELDS,
   hasRatings: false,
   more: ['areaId'],

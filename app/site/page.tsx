@@ -6,7 +6,7 @@ import { answered } from '../answered';
 import { Facts } from '../look/facts';
 import { SectionHead } from '../look/section-head';
 import { Sheet } from '../look/sheet';
-import { personOf, whoIsHere } from '../who-is-here';
+import { personOf, whoMay } from '../who-is-here';
 import { nameOf } from './read-settings-form';
 import { SettingsForm } from './settings-form';
 import { hourField, valuesOf } from './settings-state';
@@ -15,7 +15,7 @@ export const metadata: Metadata = { title: 'Site' };
 
 /** What the site decides for itself: hours of work, limits, prices. Everybody may see it. */
 export default answered(async function SitePage() {
-  const actor = await whoIsHere('/site');
+  const actor = await whoMay('register.read', '/site');
   const { name, timezone, settings, version } = await siteSettings(actor);
   const values = valuesOf(settings);
   const told = (path: string, unit: string) => (values[path] ? `${values[path]} ${unit}` : 'not set');

@@ -5,7 +5,8 @@ import { isDatabaseGone } from '@/lib/db/database-gone';
 import { WORK_IDS } from '@/lib/plant/work';
 import { changeSiteSettings } from '@/lib/register/commands/change-site-settings';
 import { oneLine } from '../paths';
-import { personHere } from '../who-is-here';
+import { refusedByRole } from '../refused-by-role';
+import { whoDoes } from '../who-is-here';
 import { readSettingsForm } from './read-settings-form';
 import { hourField, LIMITS, type SettingsState, type SettingsValues, valuesOf } from './settings-state';
 
@@ -18,7 +19,7 @@ export async function saveSettings(before: SettingsState, form: FormData): Promi
   if (!Number.isSafeInteger(version)) return { ...before, outcome: 'refused', problems: [] };
   if (!read.ok) return { ...state, outcome: 'refused', problems: read.problems };
   try {
-    const actor = await personHere();
+    const actor = await whoDoes('settings.edit');
     if (actor === null) return { ...state, outcome: 'signed-out' };
     const done = await changeSiteSettings(actor, version, read.settings);
     if (done.outcome === 'stale')
@@ -27,7 +28,9 @@ export async function saveSettings(before: SettingsState, form: FormData): Promi
     return { values: valuesOf(read.settings), version: done.version, outcome: 'saved' };
   } catch (error) {
     if (isDatabaseGone(error)) return { ...state, outcome: 'away' };
-    throw error;
+    const says = refusedByRole(error);
+    if (says === null) throw error;
+    return { ...state, outcome: 'refused', problems: [{ path: 'form', says }] };
   }
 }
 

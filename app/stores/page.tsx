@@ -5,14 +5,14 @@ import { answered } from '../answered';
 import { Empty } from '../look/empty';
 import { SectionHead } from '../look/section-head';
 import { Sheet } from '../look/sheet';
-import { personOf, whoIsHere } from '../who-is-here';
+import { personOf, whoMay } from '../who-is-here';
 import { ShelfLines } from './shelf-lines';
 
 export const metadata: Metadata = { title: 'Stores' };
 
 /** Every motor that waits for a set, store by store. */
 export default answered(async function StoresPage() {
-  const actor = await whoIsHere('/stores');
+  const actor = await whoMay('register.read', '/stores');
   const { offered, isAll } = await shelfMotors(actor);
   const stores = byStore(offered);
   return (

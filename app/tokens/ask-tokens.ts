@@ -12,7 +12,7 @@ const LABELS = { name: 'The name', scopes: 'What it may do', days: 'The days', o
 
 /** Makes a token. Its secret stands in this answer, and nowhere again. */
 export const makeTokenHere = async (_before: AskState, form: FormData): Promise<AskState> =>
-  answerAskOf(form, LABELS, async (actor, { one, all }) => {
+  answerAskOf(form, LABELS, 'token.manage', async (actor, { one, all }) => {
     const days = readNumber(one('days'), { min: 0, max: 100_000 });
     const done = await makeToken(actor, {
       name: one('name'),
@@ -30,7 +30,7 @@ export const makeTokenHere = async (_before: AskState, form: FormData): Promise<
   });
 
 export const revokeTokenHere = async (_before: AskState, form: FormData): Promise<AskState> =>
-  answerAskOf(form, { tokenId: 'The token' }, async (actor, { one }) => {
+  answerAskOf(form, { tokenId: 'The token' }, 'token.manage', async (actor, { one }) => {
     const done = await revokeToken(actor, one('tokenId'));
     if (done.outcome === 'refused') return done;
     revalidatePath('/tokens');

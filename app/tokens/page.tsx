@@ -1,5 +1,4 @@
 import type { Metadata } from 'next';
-import { may } from '@/lib/auth/may';
 import { people } from '@/lib/register/queries/people';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { type KnownToken, tokens } from '@/lib/register/queries/tokens';
@@ -8,16 +7,14 @@ import { AskForm } from '../ask-form';
 import { SectionHead } from '../look/section-head';
 import { Sheet } from '../look/sheet';
 import { momentText } from '../moment';
-import { NotYours } from '../not-yours';
-import { personOf, whoIsHere } from '../who-is-here';
+import { personOf, whoMay } from '../who-is-here';
 import { makeTokenHere, revokeTokenHere } from './ask-tokens';
 
 export const metadata: Metadata = { title: 'Tokens' };
 
 /** By which programs ask: each token with its person, its scopes and its end. */
 export default answered(async function TokensPage() {
-  const actor = await whoIsHere('/tokens');
-  if (!may(actor, 'token.manage')) return <NotYours actor={actor} />;
+  const actor = await whoMay('token.manage', '/tokens');
   const [listed, known, { timezone }] = await Promise.all([tokens(actor), people(actor), siteSettings(actor)]);
   const owners = known.people
     .filter(({ retiredAt }) => retiredAt === null)

@@ -3,12 +3,10 @@ import { answerStatus } from '@/app/answer-status';
 import { answered } from '@/app/answered';
 import { Empty } from '@/app/look/empty';
 import { Sheet } from '@/app/look/sheet';
-import { NotYours } from '@/app/not-yours';
 import { asked } from '@/app/record/record-state';
 import { RetireForm } from '@/app/record/retire-form';
 import { SavedNote } from '@/app/record/saved-note';
-import { personOf, whoIsHere } from '@/app/who-is-here';
-import { may } from '@/lib/auth/may';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { AREA_FIELDS } from '@/lib/fields/place-fields';
 import { shownIn } from '@/lib/fields/read-form';
 import { ownUnits } from '@/lib/register/queries/own-units';
@@ -20,8 +18,7 @@ export const metadata: Metadata = { title: 'Area' };
 /** Changes an area and what surrounds its sets. */
 export default answered(async function AreaPage({ params, searchParams }: PageProps<'/areas/[id]'>) {
   const { id } = await params;
-  const actor = await whoIsHere(`/areas/${id}`);
-  if (!may(actor, 'set.edit')) return <NotYours actor={actor} />;
+  const actor = await whoMay('set.edit', `/areas/${id}`);
   const [units, stands] = await Promise.all([ownUnits(actor), recordNow(actor, 'area', id)]);
   if (stands === null) answerStatus(404);
   return (

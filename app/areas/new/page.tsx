@@ -1,18 +1,15 @@
 import type { Metadata } from 'next';
-import { may } from '@/lib/auth/may';
 import { ownUnits } from '@/lib/register/queries/own-units';
 import { answered } from '../../answered';
 import { Sheet } from '../../look/sheet';
-import { NotYours } from '../../not-yours';
 import { asked } from '../../record/record-state';
-import { personOf, whoIsHere } from '../../who-is-here';
+import { personOf, whoMay } from '../../who-is-here';
 import { AreaForm } from '../area-form';
 
 export const metadata: Metadata = { title: 'Enter an area' };
 
 export default answered(async function NewAreaPage() {
-  const actor = await whoIsHere('/areas/new');
-  if (!may(actor, 'set.edit')) return <NotYours actor={actor} />;
+  const actor = await whoMay('set.edit', '/areas/new');
   return (
     <Sheet person={personOf(actor)} back={{ href: '/areas', words: 'Areas' }}>
       <h1 className="page">Enter an area</h1>

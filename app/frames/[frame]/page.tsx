@@ -7,7 +7,7 @@ import { SectionHead } from '@/app/look/section-head';
 import { Sheet } from '@/app/look/sheet';
 import { factsAlone } from '@/app/motor-drawing';
 import { framePath, oneLine, written } from '@/app/paths';
-import { personOf, whoIsHere } from '@/app/who-is-here';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { mountOfMotor } from '@/lib/drawing/mount';
 import type { Problem } from '@/lib/plant/reading';
 import { readFrame } from '@/lib/standards/dimensions-of';
@@ -25,7 +25,7 @@ export default answered(async function FramePage({ params, searchParams }: Props
   const frame = written((await params).frame);
   const mounting = typeof asked.mounting === 'string' ? oneLine(asked.mounting).slice(0, 40) : '';
   const poles = typeof asked.poles === 'string' ? oneLine(asked.poles).slice(0, 4) : '';
-  const actor = await whoIsHere(framePath(frame));
+  const actor = await whoMay('frame.read', framePath(frame));
   const options = { mounting: mounting === '' ? null : mounting, poles: poles === '' ? null : Number(poles) };
   const answer = frameAnswer(frame, options);
   const fit = readFrame(frame, options);

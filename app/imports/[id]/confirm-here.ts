@@ -4,8 +4,9 @@ import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { isDatabaseGone } from '@/lib/db/database-gone';
 import { type ConfirmedColumns, confirmImport } from '@/lib/register/commands/confirm-import';
+import { refusedByRole } from '../../refused-by-role';
 import { SIGNED_OUT } from '../../signed-out';
-import { personHere } from '../../who-is-here';
+import { whoDoes } from '../../who-is-here';
 import { SAID_WORDS } from '../import-words';
 
 /** What a person said of the columns, and what is wrong with it. Null: not sent yet. */
@@ -26,14 +27,16 @@ export async function confirmHere(_before: ColumnsState | null, form: FormData):
   const wrong = (...says: string[]): ColumnsState => ({ says, typed });
   const runId = typed.run ?? '';
   try {
-    const actor = await personHere();
+    const actor = await whoDoes('import.run');
     if (actor === null) return wrong(SIGNED_OUT);
     const done = await confirmImport(actor, runId, toldBy(typed));
     if (done.outcome === 'refused') return wrong(...done.says);
     if (done.outcome !== 'saved') return wrong(SAID_WORDS[done.outcome]);
   } catch (error) {
     if (isDatabaseGone(error)) return wrong(SAID_WORDS.away);
-    throw error;
+    const says = refusedByRole(error);
+    if (says === null) throw error;
+    return wrong(says);
   }
   revalidatePath('/', 'layout');
   redirect(`/imports/${runId}`);

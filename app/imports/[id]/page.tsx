@@ -1,6 +1,5 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
-import { may } from '@/lib/auth/may';
 import { isAtWork, type RunColumns, type RunStatus } from '@/lib/register/import/run';
 import { importRows, ROW_OUTCOMES } from '@/lib/register/queries/import-rows';
 import { importById, type OneImport } from '@/lib/register/queries/imports';
@@ -12,8 +11,7 @@ import { Empty } from '../../look/empty';
 import { SectionHead } from '../../look/section-head';
 import { Sheet } from '../../look/sheet';
 import { momentText } from '../../moment';
-import { NotYours } from '../../not-yours';
-import { personOf, whoIsHere } from '../../who-is-here';
+import { personOf, whoMay } from '../../who-is-here';
 import { figure } from '../counts-text';
 import { KIND_WORDS, STATUS_WORDS, saidBy } from '../import-words';
 import { ColumnsForm } from './columns-form';
@@ -33,8 +31,7 @@ const BACK = { href: '/imports', words: 'Import' };
 export default answered(async function ImportPage({ params, searchParams }: PageProps<'/imports/[id]'>) {
   const { id } = await params;
   const query = await searchParams;
-  const actor = await whoIsHere(`/imports/${encodeURIComponent(id)}`);
-  if (!may(actor, 'import.run')) return <NotYours actor={actor} />;
+  const actor = await whoMay('import.run', `/imports/${encodeURIComponent(id)}`);
   const run = await importById(actor, id);
   if (run === null) {
     answerStatus(404);

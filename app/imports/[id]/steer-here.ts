@@ -2,6 +2,7 @@
 
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
+import { type Actor, NotAllowed } from '@/lib/auth/may';
 import { isDatabaseGone } from '@/lib/db/database-gone';
 import {
   applyImport,
@@ -12,7 +13,7 @@ import {
   undoImport,
 } from '@/lib/register/commands/steer-import';
 import { DELIMITERS, ENCODINGS } from '@/lib/sheet/dialect';
-import { whoIsHere } from '../../who-is-here';
+import { whoMay } from '../../who-is-here';
 
 const STEPS = { apply: applyImport, cancel: cancelImport, resume: resumeImport, undo: undoImport } as const;
 
@@ -38,18 +39,16 @@ export async function readAnewHere(form: FormData): Promise<void> {
   );
 }
 
-async function given(
-  form: FormData,
-  give: (actor: Awaited<ReturnType<typeof whoIsHere>>, runId: string) => Promise<SteeredImport>,
-): Promise<void> {
+async function given(form: FormData, give: (actor: Actor, runId: string) => Promise<SteeredImport>): Promise<void> {
   const runId = String(form.get('run') ?? '');
   const path = /^[0-9a-f-]{36}$/.test(runId) ? `/imports/${runId}` : '/imports';
-  let done: SteeredImport | 'away';
+  let done: SteeredImport | 'away' | 'role';
   try {
-    done = await give(await whoIsHere(path), runId);
+    done = await give(await whoMay('import.run', path), runId);
   } catch (error) {
-    if (!isDatabaseGone(error)) throw error;
-    done = 'away';
+    if (error instanceof NotAllowed) done = 'role';
+    else if (isDatabaseGone(error)) done = 'away';
+    else throw error;
   }
   revalidatePath('/', 'layout');
   redirect(done === 'done' ? path : `${path}?said=${done}`);

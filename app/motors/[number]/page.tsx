@@ -16,7 +16,7 @@ import { framePath, motorEditPath, motorOnPath, motorPath, written } from '@/app
 import { PlateFacts, PlateFigures } from '@/app/plate-facts';
 import { SavedNote } from '@/app/record/saved-note';
 import { WhereaboutsText } from '@/app/whereabouts-text';
-import { personOf, whoIsHere } from '@/app/who-is-here';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { may } from '@/lib/auth/may';
 import { mountOfMotor } from '@/lib/drawing/mount';
 import { doubtsOf } from '@/lib/register/queries/doubts-of';
@@ -35,7 +35,7 @@ export const generateMetadata = async ({ params }: Props): Promise<Metadata> => 
 
 export default answered(async function MotorPage({ params, searchParams }: Props) {
   const number = written((await params).number);
-  const actor = await whoIsHere(motorPath(number));
+  const actor = await whoMay('register.read', motorPath(number));
   const known = await motorByNumber(actor, number);
   if (known === null) return unknownMotor(actor, number);
   const { row, motor, whereabouts } = known;

@@ -1,5 +1,4 @@
 import type { Metadata } from 'next';
-import { may } from '@/lib/auth/may';
 import { MOTOR_STATE } from '@/lib/fields/motor-fields';
 import type { Edit } from '@/lib/fields/state';
 import { chosenIds } from '@/lib/register/queries/chosen-ids';
@@ -12,8 +11,7 @@ import { bulkEdit, idsAsked } from '../../lists/bulk-asked';
 import { BulkSheet } from '../../lists/bulk-sheet';
 import { SelectField } from '../../look/field';
 import { Sheet } from '../../look/sheet';
-import { NotYours } from '../../not-yours';
-import { personOf, whoIsHere } from '../../who-is-here';
+import { personOf, whoMay } from '../../who-is-here';
 import { ELSEWHERE } from '../motor-place-words';
 import { shelfChoices } from '../shelf-choices';
 
@@ -27,8 +25,7 @@ const PLACES = ELSEWHERE.filter(({ value }) => value !== 'in-set');
 /** Moves many motors at once, or notes the same of each. */
 export default answered(async function BulkMotorsPage({ searchParams }: PageProps<'/motors/bulk'>) {
   const query = await searchParams;
-  const actor = await whoIsHere('/motors');
-  if (!may(actor, 'motor.edit')) return <NotYours actor={actor} />;
+  const actor = await whoMay('motor.edit', '/motors');
   const [units, places, { ids, all }] = await Promise.all([
     ownUnits(actor),
     shelves(actor),

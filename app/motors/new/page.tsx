@@ -1,5 +1,4 @@
 import type { Metadata } from 'next';
-import { may } from '@/lib/auth/may';
 import { MOTOR_FIELDS } from '@/lib/fields/motor-fields';
 import { shownIn, type Typed } from '@/lib/fields/read-form';
 import { stateOf } from '@/lib/fields/state';
@@ -8,9 +7,8 @@ import { ownUnits } from '@/lib/register/queries/own-units';
 import { shelves } from '@/lib/register/queries/shelves';
 import { answered } from '../../answered';
 import { Sheet } from '../../look/sheet';
-import { NotYours } from '../../not-yours';
 import { asked } from '../../record/record-state';
-import { personOf, whoIsHere } from '../../who-is-here';
+import { personOf, whoMay } from '../../who-is-here';
 import { MotorForm } from '../motor-form';
 import { PlatePaste } from '../plate-paste';
 import { shelfChoices } from '../shelf-choices';
@@ -19,8 +17,7 @@ export const metadata: Metadata = { title: 'Enter a motor' };
 
 /** Enters a motor: from its plate pasted whole, from what a tape told, or field by field. */
 export default answered(async function NewMotorPage({ searchParams }: PageProps<'/motors/new'>) {
-  const actor = await whoIsHere('/motors/new');
-  if (!may(actor, 'motor.edit')) return <NotYours actor={actor} />;
+  const actor = await whoMay('motor.edit', '/motors/new');
   const [units, places, query] = await Promise.all([ownUnits(actor), shelves(actor), searchParams]);
   const plate = typeof query.plate === 'string' ? query.plate : '';
   const read = plate === '' ? null : readPlate(plate);

@@ -9,12 +9,10 @@ import { Facts } from '@/app/look/facts';
 import { SectionHead } from '@/app/look/section-head';
 import { Sheet } from '@/app/look/sheet';
 import { momentText } from '@/app/moment';
-import { NotYours } from '@/app/not-yours';
 import { personPath, written } from '@/app/paths';
 import { ROLE_OPTIONS, ROLE_WORDS } from '@/app/role-words';
 import { SessionLines } from '@/app/session-lines';
-import { personOf, sessionHere, whoIsHere } from '@/app/who-is-here';
-import { may } from '@/lib/auth/may';
+import { personOf, sessionHere, whoMay } from '@/app/who-is-here';
 import type { Person } from '@/lib/register/queries/people';
 import { personById } from '@/lib/register/queries/person-by-id';
 import { siteSettings } from '@/lib/register/queries/site-settings';
@@ -25,8 +23,7 @@ export const metadata: Metadata = { title: 'Person' };
 /** One person: role, password, sessions, and the way out. */
 export default answered(async function PersonByIdPage({ params }: PageProps<'/people/[id]'>) {
   const id = written((await params).id);
-  const actor = await whoIsHere(personPath(id));
-  if (!may(actor, 'people.manage')) return <NotYours actor={actor} />;
+  const actor = await whoMay('people.manage', personPath(id));
   const [person, { timezone }, session] = await Promise.all([
     personById(actor, id),
     siteSettings(actor),

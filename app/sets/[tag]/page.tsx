@@ -13,7 +13,7 @@ import { TitleBlock } from '@/app/look/title-block';
 import { dayText, momentText, today } from '@/app/moment';
 import { candidatesPath, setEditPath, setOnPath, setPath, written } from '@/app/paths';
 import { SavedNote } from '@/app/record/saved-note';
-import { personOf, whoIsHere } from '@/app/who-is-here';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { may } from '@/lib/auth/may';
 import { doubtsOf } from '@/lib/register/queries/doubts-of';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
@@ -32,7 +32,7 @@ export const generateMetadata = async ({ params }: Props): Promise<Metadata> => 
 
 export default answered(async function SetPage({ params, searchParams }: Props) {
   const tag = written((await params).tag);
-  const actor = await whoIsHere(setPath(tag));
+  const actor = await whoMay('register.read', setPath(tag));
   const known = await setByTag(actor, tag);
   if (known === null) return unknownSet(actor, tag);
   const { row, set, faults } = known;

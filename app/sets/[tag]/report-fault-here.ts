@@ -3,8 +3,9 @@
 import { redirect } from 'next/navigation';
 import { severalLines } from '@/app/form-text';
 import { oneLine, setPath } from '@/app/paths';
+import { refusedByRole } from '@/app/refused-by-role';
 import { SIGNED_OUT } from '@/app/signed-out';
-import { personHere } from '@/app/who-is-here';
+import { whoDoes } from '@/app/who-is-here';
 import { isDatabaseGone } from '@/lib/db/database-gone';
 import { reportFault } from '@/lib/register/commands/report-fault';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
@@ -21,7 +22,7 @@ export async function reportFaultHere(_before: FaultState, form: FormData): Prom
   const says = severalLines(textOf(form, 'says'));
   let path: string;
   try {
-    const actor = await personHere();
+    const actor = await whoDoes('fault.report');
     if (actor === null) return { says, problem: SIGNED_OUT };
     const known = await setByTag(actor, tag);
     if (known === null) return { says, problem: 'The set is not in the register of this site.' };
@@ -35,7 +36,9 @@ export async function reportFaultHere(_before: FaultState, form: FormData): Prom
         says,
         problem: 'The register’s database does not answer. Nothing was noted; send it again in a minute.',
       };
-    throw error;
+    const problem = refusedByRole(error);
+    if (problem === null) throw error;
+    return { says, problem };
   }
   redirect(path);
 }

@@ -1,5 +1,4 @@
 import type { Metadata } from 'next';
-import { may } from '@/lib/auth/may';
 import { SET_FIELDS, SURROUNDINGS } from '@/lib/fields/set-fields';
 import { areas } from '@/lib/register/queries/areas';
 import { chosenIds } from '@/lib/register/queries/chosen-ids';
@@ -11,8 +10,7 @@ import { bulkEdit, idsAsked } from '../../lists/bulk-asked';
 import { BulkSheet } from '../../lists/bulk-sheet';
 import { SelectField } from '../../look/field';
 import { Sheet } from '../../look/sheet';
-import { NotYours } from '../../not-yours';
-import { personOf, whoIsHere } from '../../who-is-here';
+import { personOf, whoMay } from '../../who-is-here';
 
 export const metadata: Metadata = { title: 'Change sets' };
 
@@ -30,8 +28,7 @@ const FIELDS = [...SURROUNDINGS, ...SET_FIELDS.filter(({ path }) => PATHS.includ
 /** Changes surroundings, supply or area of many sets at once. */
 export default answered(async function BulkSetsPage({ searchParams }: PageProps<'/sets/bulk'>) {
   const query = await searchParams;
-  const actor = await whoIsHere('/sets');
-  if (!may(actor, 'set.edit')) return <NotYours actor={actor} />;
+  const actor = await whoMay('set.edit', '/sets');
   const [units, places, { ids, all }] = await Promise.all([
     ownUnits(actor),
     areas(actor),

@@ -1,22 +1,19 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
-import { may } from '@/lib/auth/may';
 import { storePlaces } from '@/lib/register/queries/store-places';
 import { answered } from '../../answered';
 import { Action } from '../../look/action';
 import { ActionBar } from '../../look/action-bar';
 import { SectionHead } from '../../look/section-head';
 import { Sheet } from '../../look/sheet';
-import { NotYours } from '../../not-yours';
 import { SavedNote } from '../../record/saved-note';
-import { personOf, whoIsHere } from '../../who-is-here';
+import { personOf, whoMay } from '../../who-is-here';
 
 export const metadata: Metadata = { title: 'Stores and shelves' };
 
 /** Stores and shelves, to be entered, named anew and retired. */
 export default answered(async function PlacesPage({ searchParams }: PageProps<'/stores/places'>) {
-  const actor = await whoIsHere('/stores/places');
-  if (!may(actor, 'set.edit')) return <NotYours actor={actor} />;
+  const actor = await whoMay('set.edit', '/stores/places');
   const stores = await storePlaces(actor);
   return (
     <Sheet person={personOf(actor)} back={{ href: '/desk', words: 'Desk' }}>

@@ -6,6 +6,7 @@ import type { RecordState } from '../../record/record-state';
 import { type RecordKind, saveRecord } from '../../record/save-record';
 
 const BOTH = {
+  may: 'set.edit',
   fields: [NAME_FIELD],
   hasRatings: false,
   shown: () => ({}),

@@ -16,7 +16,7 @@ import { CRITERION_WORDS, hoursText } from '@/app/look/words';
 import { dayText, momentText } from '@/app/moment';
 import NotFound from '@/app/not-found';
 import { motorPath, setPath, swapPath, written } from '@/app/paths';
-import { personOf, whoIsHere } from '@/app/who-is-here';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { VERDICTS } from '@/lib/matching/verdict';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { swapById } from '@/lib/register/queries/swap-by-id';
@@ -29,7 +29,7 @@ export const metadata: Metadata = { title: 'Swap' };
 /** A swap as it was recorded: nothing in it is judged anew. */
 export default answered(async function SwapRecordPage({ params }: Props) {
   const id = written((await params).id);
-  const actor = await whoIsHere(swapPath(id));
+  const actor = await whoMay('register.read', swapPath(id));
   const [swap, { timezone }] = await Promise.all([swapById(actor, id), siteSettings(actor)]);
   if (swap === null) {
     answerStatus(404);

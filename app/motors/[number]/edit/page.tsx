@@ -5,12 +5,10 @@ import { MotorForm } from '@/app/motors/motor-form';
 import { whereOf } from '@/app/motors/motor-places';
 import { shelfChoices } from '@/app/motors/shelf-choices';
 import { unknownMotor } from '@/app/motors/unknown-motor';
-import { NotYours } from '@/app/not-yours';
 import { motorEditPath, motorPath, written } from '@/app/paths';
 import { asked } from '@/app/record/record-state';
 import { RetireForm } from '@/app/record/retire-form';
-import { personOf, whoIsHere } from '@/app/who-is-here';
-import { may } from '@/lib/auth/may';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { MOTOR_FIELDS } from '@/lib/fields/motor-fields';
 import { shownIn } from '@/lib/fields/read-form';
 import { motorByNumber } from '@/lib/register/queries/motor-by-number';
@@ -27,8 +25,7 @@ export const generateMetadata = async ({ params }: Props): Promise<Metadata> => 
 /** Changes a motor's plate, its place and what is known of it. */
 export default answered(async function EditMotorPage({ params }: Props) {
   const number = written((await params).number);
-  const actor = await whoIsHere(motorEditPath(number));
-  if (!may(actor, 'motor.edit')) return <NotYours actor={actor} />;
+  const actor = await whoMay('motor.edit', motorEditPath(number));
   const known = await motorByNumber(actor, number);
   const stands = known === null ? null : await recordNow(actor, 'motor', known.row.id);
   if (known === null || stands === null) return unknownMotor(actor, number);

@@ -4,7 +4,7 @@ import { Sheet } from '@/app/look/sheet';
 import { dayStart, today } from '@/app/moment';
 import { motorOnPath, motorPath, written } from '@/app/paths';
 import { RecordOnDay } from '@/app/record-on';
-import { personOf, whoIsHere } from '@/app/who-is-here';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { motorByNumber } from '@/lib/register/queries/motor-by-number';
 import { ownUnits } from '@/lib/register/queries/own-units';
 import { recordThen } from '@/lib/register/queries/record-then';
@@ -20,7 +20,7 @@ export const generateMetadata = async ({ params }: Props): Promise<Metadata> => 
 /** The motor as it stood on a day. */
 export default answered(async function MotorOnPage({ params, searchParams }: Props) {
   const number = written((await params).number);
-  const actor = await whoIsHere(motorOnPath(number));
+  const actor = await whoMay('register.read', motorOnPath(number));
   const known = await motorByNumber(actor, number);
   if (known === null) return unknownMotor(actor, number);
   const [{ timezone }, units] = await Promise.all([siteSettings(actor), ownUnits(actor)]);

@@ -7,7 +7,7 @@ import { Tag } from '@/app/look/tag';
 import { TitleBlock } from '@/app/look/title-block';
 import { momentText, today } from '@/app/moment';
 import { candidatesPath, setPath, written } from '@/app/paths';
-import { personOf, whoIsHere } from '@/app/who-is-here';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { must } from '@/lib/auth/may';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { siteSettings } from '@/lib/register/queries/site-settings';
@@ -24,7 +24,7 @@ export const generateMetadata = async ({ params }: Props): Promise<Metadata> => 
 
 export default answered(async function CandidatesPage({ params, searchParams }: Props) {
   const tag = written((await params).tag);
-  const actor = await whoIsHere(candidatesPath(tag));
+  const actor = await whoMay('set.assess', candidatesPath(tag));
   must(actor, 'set.assess');
   const [known, { settings, timezone }, asked] = await Promise.all([
     setByTag(actor, tag),

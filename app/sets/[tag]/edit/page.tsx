@@ -1,14 +1,12 @@
 import type { Metadata } from 'next';
 import { answered } from '@/app/answered';
 import { Sheet } from '@/app/look/sheet';
-import { NotYours } from '@/app/not-yours';
 import { setEditPath, setPath, written } from '@/app/paths';
 import { asked } from '@/app/record/record-state';
 import { RetireForm } from '@/app/record/retire-form';
 import { SetForm } from '@/app/sets/set-form';
 import { unknownSet } from '@/app/sets/unknown-set';
-import { personOf, whoIsHere } from '@/app/who-is-here';
-import { may } from '@/lib/auth/may';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { shownIn } from '@/lib/fields/read-form';
 import { SET_FIELDS } from '@/lib/fields/set-fields';
 import { areas } from '@/lib/register/queries/areas';
@@ -25,8 +23,7 @@ export const generateMetadata = async ({ params }: Props): Promise<Metadata> => 
 /** Changes what is known of a set. */
 export default answered(async function EditSetPage({ params }: Props) {
   const tag = written((await params).tag);
-  const actor = await whoIsHere(setEditPath(tag));
-  if (!may(actor, 'set.edit')) return <NotYours actor={actor} />;
+  const actor = await whoMay('set.edit', setEditPath(tag));
   const known = await setByTag(actor, tag);
   const stands = known === null ? null : await recordNow(actor, 'set', known.row.id);
   if (known === null || stands === null) return unknownSet(actor, tag);

@@ -4,7 +4,7 @@ import { Sheet } from '@/app/look/sheet';
 import { dayStart, today } from '@/app/moment';
 import { setOnPath, setPath, written } from '@/app/paths';
 import { RecordOnDay } from '@/app/record-on';
-import { personOf, whoIsHere } from '@/app/who-is-here';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { ownUnits } from '@/lib/register/queries/own-units';
 import { recordThen } from '@/lib/register/queries/record-then';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
@@ -20,7 +20,7 @@ export const generateMetadata = async ({ params }: Props): Promise<Metadata> => 
 /** The set as it stood on a day. */
 export default answered(async function SetOnPage({ params, searchParams }: Props) {
   const tag = written((await params).tag);
-  const actor = await whoIsHere(setOnPath(tag));
+  const actor = await whoMay('register.read', setOnPath(tag));
   const known = await setByTag(actor, tag);
   if (known === null) return unknownSet(actor, tag);
   const [{ timezone }, units] = await Promise.all([siteSettings(actor), ownUnits(actor)]);

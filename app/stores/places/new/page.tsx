@@ -1,19 +1,16 @@
 import type { Metadata } from 'next';
-import { may } from '@/lib/auth/may';
 import { storePlaces } from '@/lib/register/queries/store-places';
 import { answered } from '../../../answered';
 import { Sheet } from '../../../look/sheet';
-import { NotYours } from '../../../not-yours';
 import { asked } from '../../../record/record-state';
-import { personOf, whoIsHere } from '../../../who-is-here';
+import { personOf, whoMay } from '../../../who-is-here';
 import { PlaceForm } from '../place-form';
 
 export const metadata: Metadata = { title: 'Enter a store or shelf' };
 
 /** Enters a store; or, where the address names one, a shelf in it. */
 export default answered(async function NewPlacePage({ searchParams }: PageProps<'/stores/places/new'>) {
-  const actor = await whoIsHere('/stores/places/new');
-  if (!may(actor, 'set.edit')) return <NotYours actor={actor} />;
+  const actor = await whoMay('set.edit', '/stores/places/new');
   const { store } = await searchParams;
   const known = (await storePlaces(actor)).find(({ storeId }) => storeId === store) ?? null;
   return (

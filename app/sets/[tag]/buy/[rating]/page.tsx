@@ -6,7 +6,7 @@ import { Tag } from '@/app/look/tag';
 import { TitleBlock } from '@/app/look/title-block';
 import { dayText } from '@/app/moment';
 import { buyPath, candidatePath, written } from '@/app/paths';
-import { personOf, whoIsHere } from '@/app/who-is-here';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { must } from '@/lib/auth/may';
 import { buyable } from '@/lib/matching/buy/buyable';
 import { type DemandGroup, purchaseSpecification } from '@/lib/matching/buy/purchase-specification';
@@ -26,7 +26,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 export default answered(async function BuyPage({ params }: Props) {
   const asked = await params;
   const [tag, rating] = [written(asked.tag), written(asked.rating)];
-  const actor = await whoIsHere(buyPath(tag, rating));
+  const actor = await whoMay('set.assess', buyPath(tag, rating));
   must(actor, 'set.assess');
   const [known, { name, timezone }] = await Promise.all([setByTag(actor, tag), siteSettings(actor)]);
   if (known === null) return unknownSet(actor, tag);

@@ -9,7 +9,7 @@ import { TitleBlock } from '@/app/look/title-block';
 import { VerdictLine } from '@/app/look/verdict-line';
 import { momentText, today } from '@/app/moment';
 import { candidatePath, candidatesPath, written } from '@/app/paths';
-import { personOf, whoIsHere } from '@/app/who-is-here';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { must } from '@/lib/auth/may';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { siteSettings } from '@/lib/register/queries/site-settings';
@@ -34,7 +34,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 export default answered(async function CandidatePage({ params }: Props) {
   const asked = await params;
   const [tag, id] = [written(asked.tag), written(asked.motor)];
-  const actor = await whoIsHere(candidatePath(tag, id));
+  const actor = await whoMay('set.assess', candidatePath(tag, id));
   must(actor, 'set.assess');
   const [known, { settings, timezone }] = await Promise.all([setByTag(actor, tag), siteSettings(actor)]);
   if (known === null) return unknownSet(actor, tag);

@@ -8,7 +8,7 @@ import { Sheet } from '@/app/look/sheet';
 import { Tag } from '@/app/look/tag';
 import { dayText, today } from '@/app/moment';
 import { candidatePath, jobPath, swapFormPath, written } from '@/app/paths';
-import { personOf, whoIsHere } from '@/app/who-is-here';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { must } from '@/lib/auth/may';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { siteSettings } from '@/lib/register/queries/site-settings';
@@ -33,7 +33,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 export default answered(async function JobPage({ params }: Props) {
   const asked = await params;
   const [tag, id] = [written(asked.tag), written(asked.motor)];
-  const actor = await whoIsHere(jobPath(tag, id));
+  const actor = await whoMay('set.assess', jobPath(tag, id));
   must(actor, 'set.assess');
   const [known, { name, settings, timezone }] = await Promise.all([setByTag(actor, tag), siteSettings(actor)]);
   if (known === null) return unknownSet(actor, tag);

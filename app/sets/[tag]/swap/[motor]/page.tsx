@@ -7,7 +7,7 @@ import { TitleBlock } from '@/app/look/title-block';
 import { CRITERION_WORDS, hoursText, VERDICT_WORDS } from '@/app/look/words';
 import { dayText, today } from '@/app/moment';
 import { candidatePath, swapFormPath, written } from '@/app/paths';
-import { personOf, whoIsHere } from '@/app/who-is-here';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { must } from '@/lib/auth/may';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { shelves } from '@/lib/register/queries/shelves';
@@ -31,7 +31,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 export default answered(async function SwapPage({ params }: Props) {
   const asked = await params;
   const [tag, id] = [written(asked.tag), written(asked.motor)];
-  const actor = await whoIsHere(swapFormPath(tag, id));
+  const actor = await whoMay('swap.record', swapFormPath(tag, id));
   must(actor, 'swap.record');
   const [known, { settings, timezone }, places] = await Promise.all([
     setByTag(actor, tag),

@@ -3,8 +3,9 @@
 import { redirect } from 'next/navigation';
 import { momentText, today } from '@/app/moment';
 import { oneLine, swapPath } from '@/app/paths';
+import { refusedByRole } from '@/app/refused-by-role';
 import { SIGNED_OUT } from '@/app/signed-out';
-import { personHere } from '@/app/who-is-here';
+import { whoDoes } from '@/app/who-is-here';
 import type { Actor } from '@/lib/auth/may';
 import { isDatabaseGone } from '@/lib/db/database-gone';
 import { read } from '@/lib/plant/reading';
@@ -26,14 +27,16 @@ export async function recordSwapHere(_before: SwapState, form: FormData): Promis
   const values = valuesOf(form);
   let swapId: string;
   try {
-    const actor = await personHere();
+    const actor = await whoDoes('swap.record');
     if (actor === null) return { outcome: 'away', values, says: SIGNED_OUT };
     const done = await record(actor, tag, number, form);
     if (typeof done !== 'string') return done;
     swapId = done;
   } catch (error) {
     if (isDatabaseGone(error)) return { outcome: 'away', values, says: DATABASE_AWAY };
-    throw error;
+    const says = refusedByRole(error);
+    if (says === null) throw error;
+    return { outcome: 'away', values, says };
   }
   redirect(swapPath(swapId));
 }

@@ -3,11 +3,9 @@ import { answerStatus } from '@/app/answer-status';
 import { answered } from '@/app/answered';
 import { Empty } from '@/app/look/empty';
 import { Sheet } from '@/app/look/sheet';
-import { NotYours } from '@/app/not-yours';
 import { asked } from '@/app/record/record-state';
 import { RetireForm } from '@/app/record/retire-form';
-import { personOf, whoIsHere } from '@/app/who-is-here';
-import { may } from '@/lib/auth/may';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { recordNow } from '@/lib/register/queries/record-now';
 import { PlaceForm } from '../../place-form';
 
@@ -16,8 +14,7 @@ export const metadata: Metadata = { title: 'Store or shelf' };
 /** Names a store or a shelf anew, or retires it. */
 export default answered(async function PlacePage({ params }: PageProps<'/stores/places/[thing]/[id]'>) {
   const { thing, id } = await params;
-  const actor = await whoIsHere(`/stores/places/${thing}/${id}`);
-  if (!may(actor, 'set.edit')) return <NotYours actor={actor} />;
+  const actor = await whoMay('set.edit', `/stores/places/${thing}/${id}`);
   const kind = thing === 'store' || thing === 'shelf' ? thing : null;
   const stands = kind === null ? null : await recordNow(actor, kind, id);
   if (stands === null) answerStatus(404);
