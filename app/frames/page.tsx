@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { redirect } from 'next/navigation';
 import { answered } from '../answered';
 import { Sheet } from '../look/sheet';
@@ -20,6 +21,14 @@ export default answered(async function FramesPage({ searchParams }: PageProps<'/
       <h1 className="page">Frames</h1>
       <p className="mt-2">
         What the standards fix of a motor’s mounting: feet, shaft and face, each figure with where it comes from.
+      </p>
+      <p className="pt-3">
+        <Link className="to" href="/frames/measure">
+          Which frame is it? By a tape
+        </Link>{' '}
+        <Link className="to" href="/motors/no-plate">
+          A motor without a plate
+        </Link>
       </p>
       <FrameForm frame="" mounting={mounting} poles={poles} />
     </Sheet>
