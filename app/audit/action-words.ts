@@ -59,6 +59,19 @@ export const isKnownAction = (action: string): boolean => Object.hasOwn(ACTION_W
 export const actionWords = (action: string): string =>
   isKnownAction(action) ? ACTION_WORDS[action as keyof typeof ACTION_WORDS] : action;
 
+/** The actions that are told in the same words as this one; none of an unknown one. */
+export const actionsLike = (action: string): string[] =>
+  Object.keys(ACTION_WORDS).filter((one) => isKnownAction(action) && actionWords(one) === actionWords(action));
+
+/** What can have been done, once for each word: the first action that is told so, and the word. */
+export function doneOptions(isOffice: boolean): { value: string; words: string }[] {
+  const shown = Object.keys(ACTION_WORDS).filter((one) => isOffice || !OF_PEOPLE.includes(one.split('.')[0] ?? one));
+  return shown
+    .filter((one) => shown.find((other) => actionWords(other) === actionWords(one)) === one)
+    .map((value) => ({ value, words: actionWords(value) }))
+    .sort((a, b) => a.words.localeCompare(b.words, 'en'));
+}
+
 /** What an entry is about. */
 export const THING_WORDS: Readonly<Record<string, string>> = {
   set: 'Set',

@@ -11,7 +11,7 @@ import { Field, SelectField } from '../look/field';
 import { Sheet } from '../look/sheet';
 import { SavedNote } from '../record/saved-note';
 import { personOf, whoMay } from '../who-is-here';
-import { OF_PEOPLE, THING_WORDS } from './action-words';
+import { doneOptions, OF_PEOPLE, THING_WORDS } from './action-words';
 import { trailAsked, trailQuestion } from './trail-asked';
 import { TrailList } from './trail-list';
 
@@ -48,6 +48,13 @@ export default answered(async function AuditPage({ searchParams }: PageProps<'/a
           empty="anything"
           defaultValue={text('thing')}
           options={things.map(([value, words]) => ({ value, words }))}
+        />
+        <SelectField
+          label="Done"
+          name="did"
+          empty="whatever"
+          defaultValue={text('did')}
+          options={doneOptions(isOffice)}
         />
         <Field label="Tag or number" name="name" defaultValue={text('name')} maxLength={60} />
         <Field label="From" name="from" type="date" defaultValue={text('from')} />

@@ -2,8 +2,9 @@ import type { Query } from '@/app/lists/asked-for';
 import { dayStart } from '@/app/moment';
 import { isId } from '@/lib/register/is-id';
 import { type TrailFilter, WHOLE_TRAIL } from '@/lib/register/queries/audit-trail';
+import { actionsLike } from './action-words';
 
-export const TRAIL_NAMES = ['who', 'thing', 'name', 'from', 'to', 'change'] as const;
+export const TRAIL_NAMES = ['who', 'did', 'thing', 'name', 'from', 'to', 'change'] as const;
 
 const one = (query: Query, name: string): string | null => {
   const value = query[name];
@@ -14,9 +15,11 @@ const one = (query: Query, name: string): string | null => {
 /** Which part of the audit the address asks for; days are days where the site is. What is not understood is not asked. */
 export function trailAsked(query: Query, timezone: string): TrailFilter {
   const change = one(query, 'change');
+  const did = one(query, 'did');
   return {
     ...WHOLE_TRAIL,
     byId: one(query, 'who'),
+    actions: did === null ? null : actionsLike(did),
     thing: one(query, 'thing'),
     name: one(query, 'name'),
     changeId: change !== null && isId(change) ? change : null,

@@ -3,7 +3,8 @@ import { MOTOR_FIELDS } from './motor-fields';
 import { AREA_FIELDS, NAME_FIELD } from './place-fields';
 import { CONNECTION_WORDS } from './rating-cells';
 import { SET_FIELDS } from './set-fields';
-import type { Edit, Leaf, State } from './state';
+import type { Edit, State } from './state';
+import { isHidden, labelBeside, textBeside } from './words-beside';
 
 /** One changed field as a person reads it. Null: not known. */
 export interface ToldChange {
@@ -18,46 +19,6 @@ const FIELDS: Readonly<Record<string, readonly Field[]>> = {
   area: AREA_FIELDS,
   store: [NAME_FIELD],
   shelf: [NAME_FIELD],
-};
-
-/** What is kept by id, and what stands beside the form's fields. */
-const OTHERS: Readonly<Record<string, string>> = {
-  areaId: 'Area',
-  storeId: 'Store',
-  shelfId: 'Shelf',
-  setId: 'In the set',
-  motorId: 'Motor',
-  place: 'Where it is',
-  criticality: 'Criticality',
-  retiredAt: 'Retired',
-  motor: 'Motor',
-  set: 'Set',
-  verdict: 'Judged',
-  says: 'What is wrong',
-  why: 'Why',
-  rule: 'About',
-  againOn: 'Again on',
-  name: 'Name',
-  role: 'Role',
-  email: 'E-mail',
-  fileName: 'File',
-  rows: 'Rows',
-  swaps: 'Swaps',
-  sets: 'Sets',
-  motors: 'Motors',
-  kind: 'Rows are',
-  caption: 'Caption',
-  scopes: 'May',
-  expiresAt: 'Until',
-  units: 'Units',
-};
-
-const PLACE_WORDS: Readonly<Record<string, string>> = {
-  'in-set': 'in a set',
-  'on-shelf': 'on a shelf',
-  'at-repair': 'at repair',
-  'on-order': 'on order',
-  scrapped: 'scrapped',
 };
 
 const RATING: Readonly<Record<string, { label: string; unit: string | null }>> = {
@@ -92,11 +53,10 @@ export function toldChanges(
   const changes: ToldChange[] = [];
   for (const path of paths) {
     const field = fields.find((one) => path === one.path || path.startsWith(`${one.path}.`)) ?? ratingField(path);
-    // What points to a record that has no name of its own, such as a fault, tells a reader nothing.
-    if (field === null && path.endsWith('Id') && OTHERS[path] === undefined) continue;
+    if (field === null && isHidden(path)) continue;
     if (field === null) {
-      const text = (edit: Edit) => otherText(path, edit[path] ?? null, nameOf);
-      changes.push({ label: OTHERS[path] ?? path, from: text(before), to: text(after) });
+      const text = (edit: Edit) => textBeside(path, edit[path] ?? null, nameOf);
+      changes.push({ label: labelBeside(path), from: text(before), to: text(after) });
     } else if (!told.has(field.path)) {
       told.add(field.path);
       changes.push({ label: field.label, from: fieldText(field, before, units), to: fieldText(field, after, units) });
@@ -125,16 +85,4 @@ function ratingField(path: string): Field | null {
   const plain = figureField(path, label, known.unit, [0, 1e6]);
   if (key !== 'connection') return plain;
   return { ...plain, choices: Object.entries(CONNECTION_WORDS).map(([value, words]) => ({ value, words })) };
-}
-
-function otherText(
-  path: string,
-  value: Leaf | null,
-  nameOf: (path: string, id: string) => string | null,
-): string | null {
-  if (value === null) return null;
-  const text = String(value);
-  if (path.endsWith('Id')) return nameOf(path, text) ?? 'another';
-  if (path === 'place') return PLACE_WORDS[text] ?? text;
-  return path === 'retiredAt' || path === 'expiresAt' ? text.slice(0, 10) : text;
 }

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { beforeEach, expect, test } from 'vitest';
-import { isKnownAction } from '@/app/audit/action-words';
+import { actionsLike, isKnownAction } from '@/app/audit/action-words';
 import { ACTIONS, NotAllowed } from '@/lib/auth/may';
 import { toldChanges } from '@/lib/fields/told-changes';
 import { changeThings } from '@/lib/register/commands/change-things';
@@ -46,6 +46,9 @@ test('it is asked by person, thing, name, change and days, and told part by part
   const done = await change({ condition: 'Painted' });
   expect((await trail({ byId: other.userId })).entries.map(({ thing }) => thing.name)).toEqual(['P-101']);
   expect((await trail({ thing: 'area' })).entries).toEqual([]);
+  const changes = await trail({ actions: actionsLike('set.change') });
+  expect(changes.entries.map(({ action }) => action).sort()).toEqual(['motor.change', 'set.change']);
+  expect((await trail({ actions: actionsLike('set.paint') })).entries).toEqual([]);
   expect((await trail({ name: 'm-7' })).entries.map(({ action }) => action)).toEqual([
     'motor.change',
     'motor.register',

@@ -9,6 +9,8 @@ import { isChangeOfRecord } from '../undoable';
 /** Which entries of the audit are asked for; null: whatever. */
 export interface TrailFilter {
   byId: string | null;
+  /** Any of these was done. */
+  actions: readonly string[] | null;
   /** set, motor, area, store, shelf, import, person ... */
   thing: string | null;
   /** A tag or a plant number, sign for sign but for its capitals. */
@@ -19,7 +21,9 @@ export interface TrailFilter {
   to: Date | null;
 }
 
-export const WHOLE_TRAIL: TrailFilter = { byId: null, thing: null, name: null, changeId: null, from: null, to: null };
+export const WHOLE_TRAIL: TrailFilter = {
+  ...{ byId: null, actions: null, thing: null, name: null, changeId: null, from: null, to: null },
+};
 
 export interface TrailEntry {
   entryId: string;
@@ -85,7 +89,7 @@ export async function auditTrail(
   };
 }
 
-async function whereOf(actor: Actor, { byId, thing, name, changeId, from, to }: TrailFilter) {
+async function whereOf(actor: Actor, { byId, actions, thing, name, changeId, from, to }: TrailFilter) {
   const { siteId } = actor;
   const hidden = may(actor, 'people.manage') ? [] : OF_PEOPLE;
   const ids = name === null ? null : await idsNamed(siteId, name);
@@ -93,6 +97,7 @@ async function whereOf(actor: Actor, { byId, thing, name, changeId, from, to }: 
     siteId,
     thing: { notIn: hidden, ...(thing !== null && { equals: thing }) },
     ...(byId !== null && { byId }),
+    ...(actions !== null && { action: { in: [...actions] } }),
     ...(ids !== null && { thingId: { in: ids } }),
     ...(changeId !== null && { changeId: isId(changeId) ? changeId : NONE }),
     at: { ...(from !== null && { gte: from }), ...(to !== null && { lt: to }) },
