@@ -2,7 +2,7 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { answered } from '@/app/answered';
 import { Sheet } from '@/app/look/sheet';
-import { personOf, whoIsHere } from '@/app/who-is-here';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { may } from '@/lib/auth/may';
 import { ownUnits } from '@/lib/register/queries/own-units';
 import { framesMeasured } from '@/lib/standards/measured/frames-measured';
@@ -16,7 +16,7 @@ export const metadata: Metadata = { title: 'Frame by a tape' };
 /** Which frames a motor can be by what a tape tells of it. */
 export default answered(async function MeasurePage({ searchParams }: PageProps<'/frames/measure'>) {
   const query = await searchParams;
-  const actor = await whoIsHere('/frames/measure');
+  const actor = await whoMay('frame.read', '/frames/measure');
   const units = await ownUnits(actor);
   const asked = measuredAsked(query, units);
   const isMeasured = Object.keys(asked.measured).length > 0;

@@ -4,7 +4,7 @@ import { FramesFound } from '@/app/frames/measure/frames-found';
 import { MeasureForm } from '@/app/frames/measure/measure-form';
 import { measuredAsked } from '@/app/frames/measure/measured-asked';
 import { Sheet } from '@/app/look/sheet';
-import { personOf, whoIsHere } from '@/app/who-is-here';
+import { personOf, whoMay } from '@/app/who-is-here';
 import { may } from '@/lib/auth/may';
 import { ownUnits } from '@/lib/register/queries/own-units';
 import { framesMeasured } from '@/lib/standards/measured/frames-measured';
@@ -18,7 +18,7 @@ export const metadata: Metadata = { title: 'A motor without a plate' };
 /** What a motor is, found out step by step when its plate is gone. */
 export default answered(async function NoPlatePage({ searchParams }: PageProps<'/motors/no-plate'>) {
   const query = await searchParams;
-  const actor = await whoIsHere('/motors/no-plate');
+  const actor = await whoMay('frame.read', '/motors/no-plate');
   const units = await ownUnits(actor);
   const asked = measuredAsked(query, units);
   const sight = sightAsked(query);
