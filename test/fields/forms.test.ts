@@ -19,6 +19,9 @@ const sets: [string, State][] = plant.sets.map(({ input }) => {
   return [input.tag, stateOf(set)];
 });
 
+/** Its plate tells 1850 rpm for 1750, which the page of doubts shows and no form takes. */
+const MISTYPED = 'M-0521';
+
 const motorForm = (state: State, typed: Typed, units: Units = 'metric') =>
   readForm(MOTOR_FIELDS, state, typed, units, { hasRatings: true });
 const fromNothing = (typed: Typed, units: Units = 'metric') => motorForm({}, typed, units);
@@ -27,6 +30,10 @@ describe('what a record shows is read back as it is', () => {
   test('every motor of the demonstration, typed anew from what its form shows', () => {
     for (const [number, state] of motors) {
       const { edit, problems } = fromNothing(shownIn(MOTOR_FIELDS, state, 'metric', { hasRatings: true }));
+      if (number === MISTYPED) {
+        expect(problems.map(({ path }) => path)).toEqual(['ratings.0.rpm', 'ratings.1.rpm']);
+        continue;
+      }
       expect(problems, number).toEqual([]);
       expect(told(edit), number).toEqual(state);
     }
