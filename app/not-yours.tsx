@@ -2,6 +2,7 @@ import type { Actor } from '@/lib/auth/may';
 import { answerStatus } from './answer-status';
 import { Empty } from './look/empty';
 import { Sheet } from './look/sheet';
+import { ROLE_WORDS } from './role-words';
 import { personOf } from './who-is-here';
 
 /** A page that this person's role does not open: it says so, and who can help. */
@@ -11,8 +12,8 @@ export function NotYours({ actor }: { actor: Actor }) {
     <Sheet person={personOf(actor)} back={{ href: '/', words: 'Register' }}>
       <Empty
         title="Not yours to do"
-        says={`Your role here is ${actor.role}, and it does not open this page. An administrator of the site can change it.`}
-        next={[]}
+        says={`Your role here is ${ROLE_WORDS[actor.role].toLowerCase()}, and it does not open this page. An administrator of the site can change it.`}
+        isWholePage
       />
     </Sheet>
   );

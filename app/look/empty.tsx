@@ -7,15 +7,18 @@ export function Empty({
   says,
   nearest,
   next,
+  isWholePage,
 }: {
   title: string;
   says: ReactNode;
   nearest?: ReactNode;
   next?: readonly { words: string; link: ReactNode }[];
+  /** The page says nothing else: this is its heading. */
+  isWholePage?: true;
 }) {
   return (
     <section>
-      <h2 className="page">{title}</h2>
+      {isWholePage ? <h1 className="page">{title}</h1> : <h2 className="page">{title}</h2>}
       <p className="mt-2">{says}</p>
       {nearest !== undefined && <ol className="rank mt-4 border-hairline border-t">{nearest}</ol>}
       {next !== undefined && next.length > 0 && (

@@ -24,7 +24,7 @@ export default answered(async function AreaPage({ params, searchParams }: PagePr
   return (
     <Sheet person={personOf(actor)} back={{ href: '/areas', words: 'Areas' }}>
       {stands === null ? (
-        <Empty title="No such area" says="It is not in the register of this site." />
+        <Empty isWholePage title="No such area" says="It is not in the register of this site." />
       ) : (
         <>
           <h1 className="page">

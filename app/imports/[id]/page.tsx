@@ -37,7 +37,7 @@ export default answered(async function ImportPage({ params, searchParams }: Page
     answerStatus(404);
     return (
       <Sheet person={personOf(actor)} current="/desk" back={BACK}>
-        <Empty title="There is no such import" says="Not at this site." next={[]} />
+        <Empty title="There is no such import" says="Not at this site." isWholePage />
       </Sheet>
     );
   }

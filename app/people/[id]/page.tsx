@@ -35,7 +35,11 @@ export default answered(async function PersonByIdPage({ params }: PageProps<'/pe
     return (
       <Sheet {...bar}>
         <h1 className="page">Nobody of this site</h1>
-        <Empty title="The address names no person" says="Everybody who may come in stands on the list of people." />
+        <Empty
+          isWholePage
+          title="The address names no person"
+          says="Everybody who may come in stands on the list of people."
+        />
       </Sheet>
     );
   }

@@ -21,7 +21,7 @@ export default answered(async function PlacePage({ params }: PageProps<'/stores/
   return (
     <Sheet person={personOf(actor)} back={{ href: '/stores/places', words: 'Stores and shelves' }}>
       {kind === null || stands === null ? (
-        <Empty title="No such place" says="It is not in the register of this site." />
+        <Empty isWholePage title="No such place" says="It is not in the register of this site." />
       ) : (
         <>
           <h1 className="page">
