@@ -4,7 +4,7 @@ import { AREA_FIELDS, NAME_FIELD } from './place-fields';
 import { CONNECTION_WORDS } from './rating-cells';
 import { SET_FIELDS } from './set-fields';
 import type { Edit, State } from './state';
-import { isHidden, labelBeside, textBeside } from './words-beside';
+import { endOf, isHidden, labelBeside, textBeside } from './words-beside';
 
 /** One changed field as a person reads it. Null: not known. */
 export interface ToldChange {
@@ -56,7 +56,7 @@ export function toldChanges(
     if (field === null && isHidden(path)) continue;
     if (field === null) {
       const text = (edit: Edit) => textBeside(path, edit[path] ?? null, nameOf);
-      changes.push({ label: labelBeside(path), from: text(before), to: text(after) });
+      changes.push({ label: labelBeside(path), from: text(before), to: text(after) ?? endOf(path) });
     } else if (!told.has(field.path)) {
       told.add(field.path);
       changes.push({ label: field.label, from: fieldText(field, before, units), to: fieldText(field, after, units) });

@@ -62,6 +62,10 @@ export function textBeside(
   return WORDS.includes(path) ? spelled(text) : text;
 }
 
+/** What stands where a value was: no shelf and no retirement is nothing unknown. Null: it is not known. */
+export const endOf = (path: string): string | null =>
+  path === 'retiredAt' ? 'no more' : path.endsWith('Id') ? 'none' : null;
+
 /** "slot-or-redrill" and "sessionsEnded" as words. */
 const spelled = (text: string) =>
   text.replaceAll(/[-_]/g, ' ').replaceAll(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);

@@ -54,6 +54,14 @@ test.each<[string, string, Edit, Edit, [string, string | null, string | null][]]
   ],
   ['what a token may', 'token', {}, { scopes: ['read', 'write'] }, [['May', null, 'read, write']]],
   ['how many sessions ended', 'person', {}, { sessionsEnded: 2 }, [['Sessions ended', null, '2']]],
+  ['a shelf that was left', 'motor', { shelfId: 'a' }, { shelfId: null }, [['Shelf', 'another', 'none']]],
+  [
+    'a retirement taken back',
+    'shelf',
+    { retiredAt: '2026-11-20T10:00:00Z' },
+    { retiredAt: null },
+    [['Retired', '2026-11-20', 'no more']],
+  ],
   ['a verdict', 'set', {}, { verdict: 'swap-with-work' }, [['Judged', null, 'swap with work']]],
   ['a day', 'token', {}, { expiresAt: '2026-12-24T10:00:00.000Z' }, [['Until', null, '2026-12-24']]],
   [
