@@ -1,10 +1,14 @@
 import { randomUUID } from 'node:crypto';
-import { Logger, run } from 'graphile-worker';
+import { EventEmitter } from 'node:events';
+import { Logger, run, type WorkerEvents } from 'graphile-worker';
+import pg from 'pg';
 import { z } from 'zod';
 import { IMPORT_JOB } from '@/lib/register/commands/queue-job';
 import { giveUpImport, workOnImport } from '@/lib/register/import/work-on-import';
 
 const importWork = z.object({ siteId: z.uuid(), runId: z.uuid(), userId: z.string() });
+
+const ENDS = 'the program ends';
 
 /** How long a job has at the end to finish the batch in hand. */
 const LAST_BATCH_MS = 5_000;
@@ -16,8 +20,14 @@ export interface Jobs {
 /** Works on what is queued, one job at a time, until it is stopped. A job that was broken off begins again. */
 export async function startJobs(connectionString: string): Promise<Jobs> {
   const ending = new AbortController();
+  const events: WorkerEvents = new EventEmitter();
+  let poolId = '';
+  events.on('pool:create', ({ workerPool }) => {
+    poolId = workerPool.id;
+  });
   const runner = await run({
     connectionString,
+    events,
     concurrency: 1,
     maxPoolSize: 3,
     noHandleSignals: true,
@@ -45,8 +55,25 @@ export async function startJobs(connectionString: string): Promise<Jobs> {
   runner.promise.catch((error) => console.error('jobs: ended', error));
   return {
     async stop() {
-      ending.abort(new Error('the program ends'));
+      ending.abort(new Error(ENDS));
       await runner.stop().catch(() => {});
+      await given(connectionString, poolId).catch((error) => console.error('jobs: one was not given back', error));
     },
   };
+}
+
+/** Gives back the job that was broken off, as if it had not been begun: the queue itself does not wait until it has. */
+async function given(connectionString: string, poolId: string): Promise<void> {
+  const client = new pg.Client({ connectionString, connectionTimeoutMillis: 2_000 });
+  await client.connect();
+  try {
+    await client.query(
+      `UPDATE graphile_worker._private_jobs
+       SET locked_at = NULL, locked_by = NULL, run_at = now(), attempts = greatest(attempts - 1, 0)
+       WHERE locked_by = $1 OR (last_error LIKE $2 || '%' AND locked_at IS NULL)`,
+      [poolId, ENDS],
+    );
+  } finally {
+    await client.end();
+  }
 }
