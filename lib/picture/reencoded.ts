@@ -1,4 +1,5 @@
-import sharp, { type Metadata } from 'sharp';
+import type { Metadata } from 'sharp';
+import { inTurn, sharp } from './guarded';
 import { type Kind, kindOf } from './kind-of';
 import { REFUSAL_WORDS, type Refusal } from './refusal';
 
@@ -16,15 +17,6 @@ const MOST_SECONDS = 10;
  * an interlaced or progressive picture of any kind is held whole.
  */
 const MOST_PX: Record<Kind | 'whole', number> = { jpeg: 64e6, png: 30e6, webp: 30e6, whole: 12.5e6 };
-
-// Pictures are rare: memory is worth more than their speed.
-sharp.cache(false);
-sharp.concurrency(1);
-// No reader but these three is reached, whatever the bytes claim to be.
-sharp.block({ operation: ['VipsForeignLoad'] });
-sharp.unblock({
-  operation: ['VipsForeignLoadJpegBuffer', 'VipsForeignLoadPngBuffer', 'VipsForeignLoadWebpBuffer'],
-});
 
 /**
  * A photograph made anew from its pixels: upright, at most 2,400 px long, in plain sRGB, and without anything that
@@ -65,11 +57,3 @@ async function madeAnew(bytes: Uint8Array, kind: Kind): Promise<Reencoded> {
 const mostPx = ({ isProgressive }: Metadata, kind: Kind) => MOST_PX[isProgressive ? 'whole' : kind];
 
 const refused = (why: Refusal): Reencoded => ({ ok: false, why, says: REFUSAL_WORDS[why] });
-
-/** One picture at a time, so that ten people with a camera take no more memory than one. */
-let last: Promise<unknown> = Promise.resolve();
-function inTurn<T>(work: () => Promise<T>): Promise<T> {
-  const mine = last.then(work);
-  last = mine.catch(() => null);
-  return mine;
-}

@@ -1,4 +1,5 @@
 import { NextRequest } from 'next/server';
+import sharp from 'sharp';
 import { beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { GET } from '@/app/pictures/[id]/route';
 import { POST } from '@/app/pictures/route';
@@ -19,6 +20,8 @@ beforeAll(async () => {
   setId = got(await addSets(planner, plainSet('P-101')), 'P-101');
   motorId = got(await addMotors(planner, { motor: plate('M-1'), at: { place: 'in-set', setId } }), 'M-1');
 });
+
+const large = async () => new File([await jpeg({ widthPx: 800, heightPx: 600, seed })], 'plate.jpg');
 
 let picture: File;
 beforeEach(async () => {
@@ -248,6 +251,21 @@ describe('a photograph at its address', () => {
     const bytes = Buffer.from(await answer.arrayBuffer());
     expect(bytes.subarray(0, 4).toString()).toBe('RIFF');
     expect(bytes.equals(Buffer.from(await picture.arrayBuffer()))).toBe(false);
+  });
+
+  test('S16 is answered small for a list, as guarded, and anything else asked of it is refused', async () => {
+    const { pictureId } = await (await sent(formOf({ motorId, picture: await large() }))).json();
+    const ask = (query: string) =>
+      GET(new Request(`http://localhost:3000/pictures/${pictureId}${query}`, { headers: { cookie: person.cookie } }), {
+        params: Promise.resolve({ id: pictureId }),
+      });
+    const [whole, little] = await Promise.all([ask(''), ask('?size=small')]);
+    expect(Object.fromEntries(little.headers)).toEqual(Object.fromEntries(whole.headers));
+    const bytes = Buffer.from(await little.arrayBuffer());
+    expect(await sharp(bytes).metadata()).toMatchObject({ format: 'webp', width: 240, height: 180 });
+    expect(bytes.length).toBeLessThan((await whole.arrayBuffer()).byteLength / 4);
+    for (const query of ['?size=html', '?size=small&size=small', '?as=text/html'])
+      expect((await ask(query)).status, query).toBe(422);
   });
 
   test('S16 the proxy, whose word stands, gives a picture that sandbox too, and a page its nonce', () => {

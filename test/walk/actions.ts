@@ -106,6 +106,10 @@ export const ACTION_DOORS: readonly ActionDoor[] = [
     fields: async (site) => ({ acceptance: await site.last('acceptance'), back: '/doubts' }),
   },
   {
+    ...{ action: 'app/pictures/ask-pictures.ts retirePictureHere', at: '/motors/{motor}', may: desk, ...asked },
+    fields: async (site) => ({ pictureId: await site.madePicture(), to: '/motors' }),
+  },
+  {
     ...{ action: 'app/imports/[id]/steer-here.ts readAnewHere', at: '/imports/{import}', may: desk, isAsked: false },
     fields: async (site) => ({ run: await site.readImport(), delimiter: ',', decimal: '.', encoding: 'utf-8' }),
   },

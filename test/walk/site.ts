@@ -98,6 +98,17 @@ export class Site {
     return this.one(`SELECT id FROM ${table} WHERE site_id = $1 ORDER BY ${at} DESC LIMIT 1`);
   }
 
+  /** A photograph of the motor, which nobody has to be able to read. */
+  madePicture(): Promise<string> {
+    return this.one(
+      `INSERT INTO attachment (site_id, motor_id, by_id, media_type, sha256, content)
+       VALUES ($1, $2, $3, 'image/webp', $4, '\\x00') RETURNING id`,
+      this.value('motorId'),
+      this.value('person'),
+      randomUUID(),
+    );
+  }
+
   async emptyShelf(): Promise<{ record: string; version: string }> {
     const record = await this.one(
       `INSERT INTO shelf (site_id, store_id, name) VALUES ($1, $2, $3) RETURNING id`,

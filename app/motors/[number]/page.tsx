@@ -13,6 +13,8 @@ import { TitleBlock } from '@/app/look/title-block';
 import { dayText, today } from '@/app/moment';
 import { factsAlone } from '@/app/motor-drawing';
 import { framePath, motorEditPath, motorOnPath, motorPath, written } from '@/app/paths';
+import { Photographs } from '@/app/pictures/photographs';
+import { PictureNote } from '@/app/pictures/picture-note';
 import { PlateFacts, PlateFigures } from '@/app/plate-facts';
 import { SavedNote } from '@/app/record/saved-note';
 import { WhereaboutsText } from '@/app/whereabouts-text';
@@ -71,6 +73,7 @@ export default answered(async function MotorPage({ params, searchParams }: Props
         ]}
       />
       <SavedNote query={query} />
+      {'changed' in query && <PictureNote query={query} />}
       <SaidNote query={query} />
       <DoubtsLink doubts={doubts} />
       <div className="cols">
@@ -116,6 +119,14 @@ export default answered(async function MotorPage({ params, searchParams }: Props
           <SectionHead title="Dimensions" />
           <DimensionTable dimensions={fit.dimensions} />
           {fit.face !== null && <FaceFacts face={fit.face} />}
+          <Photographs
+            actor={actor}
+            of={{ thing: 'motor', id: row.id }}
+            name={motor.id}
+            path={motorPath(motor.id)}
+            query={query}
+            timezone={timezone}
+          />
         </div>
       </div>
     </Sheet>

@@ -12,6 +12,7 @@ import { Sheet } from '@/app/look/sheet';
 import { TitleBlock } from '@/app/look/title-block';
 import { dayText, momentText, today } from '@/app/moment';
 import { candidatesPath, setEditPath, setOnPath, setPath, written } from '@/app/paths';
+import { Photographs } from '@/app/pictures/photographs';
 import { SavedNote } from '@/app/record/saved-note';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { may } from '@/lib/auth/may';
@@ -111,6 +112,14 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
               </p>
             </>
           )}
+          <Photographs
+            actor={actor}
+            of={{ thing: 'set', id: row.id }}
+            name={row.tag}
+            path={setPath(row.tag)}
+            query={query}
+            timezone={timezone}
+          />
         </div>
       </div>
       <DoubtsHere actor={actor} doubts={doubts} timezone={timezone} back={setPath(row.tag)} />
