@@ -6,8 +6,8 @@ export const LIMITS = {
   bytes: 25 * MB,
   rows: 50_000,
   columns: 200,
-  /** Characters of one cell: a whole plate pasted into one has some hundred. */
-  cell: 8_000,
+  /** Characters of one cell: what a spreadsheet program holds at most; a row that says so much is refused by itself. */
+  cell: 32_767,
   /** Characters of one record: a quote that was never closed runs up to here and no further. */
   record: 200_000,
   /** Parts of a workbook; a usual one has about twenty. */

@@ -185,10 +185,10 @@ test('S15 what is no sheet is refused before anything is kept; what breaks later
   expect(await db.importFile.count({ where: { siteId: here.actor.siteId } })).toBe(0);
   const runs = await db.importRun.findMany({ where: { siteId: here.actor.siteId } });
   expect(runs.map(({ status }) => status)).toEqual(['failed', 'failed']);
-  const runId = await readFile(here.actor, 'sets', `Tag,Service\nP-1,"${'x'.repeat(9_000)}"\n`);
+  const runId = await readFile(here.actor, 'sets', `Tag,Service\nP-1,"${'x'.repeat(40_000)}"\n`);
   expect(await runOf(here.actor, runId)).toMatchObject({
     status: 'failed',
-    says: expect.stringContaining('9000 characters'),
+    says: expect.stringContaining('40000 characters'),
   });
 });
 

@@ -38,7 +38,7 @@ export async function checkedFile(
   const runId = await readFile(actor, kind, text);
   const { columns } = (await runOf(actor, runId)).columns as unknown as RunColumns;
   const done = await confirmImport(actor, runId, { columns, options: {}, makePlaces: true, ...more });
-  if (done.outcome !== 'saved') throw new Error(JSON.stringify(done));
+  if (done.outcome !== 'saved') throw new Error(JSON.stringify([done, (await runOf(actor, runId)).says]));
   await work(actor, runId);
   return runId;
 }
