@@ -4,6 +4,8 @@ import { expect, type Page, test } from '@playwright/test';
 import { complaintsOf, stateOf } from './person';
 
 test.use({ storageState: stateOf('planner') });
+// What one confirms of a column the site remembers for the next.
+test.describe.configure({ mode: 'default' });
 
 const HEAD = 'Tag;Area;Service;Held by;Motor number;Frame;Power kW;rpm;Volts;Remark';
 const good = (n: number) => `IMP-${n};Hall Ø;Rinse ${n};foot;IMP-M-${n};132S;5,5;1455;400;kept dry`;
