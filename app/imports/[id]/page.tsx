@@ -135,7 +135,7 @@ function Columns({ run, columns }: { run: OneImport; columns: RunColumns }) {
   );
 }
 
-const RE_READ: readonly RunStatus[] = ['ready', 'checked', 'failed'];
+const RE_READ: readonly RunStatus[] = ['ready', 'checked', 'failed', 'cancelled'];
 const NO_ROWS = { rows: [], all: 0 };
 
 /** What it waits for, or how far it is; and what it says of itself. */

@@ -41,7 +41,7 @@ export const readAnew = (
   runId: string,
   { encoding, delimiter, decimal, sheet }: Partial<Pick<Dialect, 'encoding' | 'delimiter' | 'decimal' | 'sheet'>>,
 ): Promise<SteeredImport> =>
-  steer(actor, runId, 'import.read', ['ready', 'checked', 'failed'], (run) => {
+  steer(actor, runId, 'import.read', ['ready', 'checked', 'failed', 'cancelled'], (run) => {
     const found = run.dialect as unknown as Dialect;
     if (run.changeId !== null) return null;
     const isText = found.format === 'csv';
