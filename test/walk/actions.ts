@@ -11,8 +11,8 @@ export interface ActionDoor {
   isAsked: boolean;
   /** What the first site's people would send, now; the proof that it does something is that it does it for them. */
   fields: (site: Site) => Promise<Record<string, string>>;
-  /** Who proves it; the last of those who may where it is not said. */
-  by?: Role;
+  /** It is about one's own alone: whom it may not, is told that there is no such thing. */
+  isTheirOwn?: true;
   /** Where it is proved that it does what it should, when not here. */
   provenIn?: string;
 }
@@ -22,11 +22,14 @@ const desk = ['planner', 'reliability', 'administrator'] as const;
 const office = ['administrator'] as const;
 const asked = { isAsked: true } as const;
 
+/** A change that is one each time. */
+const anew = () => crypto.randomUUID().slice(0, 8);
+
 /** Every server action, in an order in which what one makes the next can use. */
 export const ACTION_DOORS: readonly ActionDoor[] = [
   {
     ...{ action: 'app/sets/save-set.ts saveSet', at: '/sets/{set}/edit', may: desk, ...asked },
-    fields: async (site) => ({ ...(await site.record('pump_set', 'setId')), service: 'Walked' }),
+    fields: async (site) => ({ ...(await site.record('pump_set', 'setId')), service: `Walked ${anew()}` }),
   },
   {
     ...{ action: 'app/changes/undo-here.ts undoHere', at: '/sets/{set}', may: desk, isAsked: false },
@@ -36,21 +39,21 @@ export const ACTION_DOORS: readonly ActionDoor[] = [
     ...{ action: 'app/motors/save-motor.ts saveMotor', at: '/motors/{motor}/edit', may: desk, ...asked },
     fields: async (site) => ({
       ...(await site.record('motor', 'motorId')),
-      condition: 'Walked',
+      condition: `Walked ${anew()}`,
       where: `on-shelf ${site.value('shelf')}`,
     }),
   },
   {
     ...{ action: 'app/areas/save-area.ts saveArea', at: '/areas/{area}', may: desk, ...asked },
-    fields: async (site) => ({ ...(await site.record('area', 'area')), name: 'Walked area' }),
+    fields: async (site) => ({ ...(await site.record('area', 'area')), name: `Area ${anew()}` }),
   },
   {
     ...{ action: 'app/stores/places/save-place.ts saveStore', at: '/stores/places/store/{store}', may: desk, ...asked },
-    fields: async (site) => ({ ...(await site.record('store', 'store')), name: 'Walked store' }),
+    fields: async (site) => ({ ...(await site.record('store', 'store')), name: `Store ${anew()}` }),
   },
   {
     ...{ action: 'app/stores/places/save-place.ts saveShelf', at: '/stores/places/shelf/{shelf}', may: desk, ...asked },
-    fields: async (site) => ({ ...(await site.record('shelf', 'shelf')), name: 'Walked shelf' }),
+    fields: async (site) => ({ ...(await site.record('shelf', 'shelf')), name: `Shelf ${anew()}` }),
   },
   {
     ...{ action: 'app/lists/change-many-here.ts changeManyHere', at: '/sets/bulk', may: desk, ...asked },
@@ -59,7 +62,7 @@ export const ACTION_DOORS: readonly ActionDoor[] = [
       return {
         thing: 'set',
         path: '/sets',
-        edit: '{"service":"Many"}',
+        edit: JSON.stringify({ service: `Many ${anew()}` }),
         records: JSON.stringify([[record, Number(version)]]),
       };
     },
@@ -81,17 +84,8 @@ export const ACTION_DOORS: readonly ActionDoor[] = [
   },
   {
     ...{ action: 'app/sets/[tag]/swap/[motor]/record-swap-here.ts recordSwapHere', at: '/sets/{set}/swap/{motor}' },
-    ...{ may: everyone, ...asked, provenIn: 'swap.spec.ts' },
-    fields: async (site) => ({
-      ...{
-        tag: site.value('set'),
-        motor: site.value('motor'),
-        key: crypto.randomUUID(),
-        why: 'Walk',
-        outTo: 'at-repair',
-      },
-      ...{ note: 'Walked', motorOutId: '', fromSetId: '' },
-    }),
+    ...{ may: everyone, ...asked },
+    fields: (site) => site.swap(),
   },
   {
     ...{ action: 'app/site/save-settings.ts saveSettings', at: '/site', may: office, ...asked },
@@ -103,7 +97,7 @@ export const ACTION_DOORS: readonly ActionDoor[] = [
   },
   {
     ...{ action: 'app/doubts/ask-doubts.ts withdrawHere', at: '/doubts', may: desk, ...asked },
-    fields: async (site) => ({ acceptance: await site.last('acceptance'), back: '/doubts' }),
+    fields: async (site) => ({ acceptance: await site.lastAcceptance(), back: '/doubts' }),
   },
   {
     ...{ action: 'app/pictures/ask-pictures.ts retirePictureHere', at: '/motors/{motor}', may: desk, ...asked },
@@ -161,6 +155,7 @@ export const ACTION_DOORS: readonly ActionDoor[] = [
       action: 'app/people/ask-people.ts endSessionHere',
       at: '/person',
       may: ['reliability', 'administrator'],
+      isTheirOwn: true,
       ...asked,
     },
     fields: async (site) => ({ sessionId: await site.sessionOf('reliability') }),
@@ -170,7 +165,7 @@ export const ACTION_DOORS: readonly ActionDoor[] = [
     fields: async (site) => ({ userId: await site.someoneSignedIn() }),
   },
   {
-    ...{ action: 'app/person/ask-self.ts changeUnitsHere', at: '/person', may: everyone, ...asked, by: 'reliability' },
+    ...{ action: 'app/person/ask-self.ts changeUnitsHere', at: '/person', may: everyone, ...asked },
     fields: async () => ({ units: 'us' }),
   },
   {

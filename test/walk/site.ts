@@ -6,6 +6,9 @@ import { WORK_IDS } from '@/lib/plant/work';
 /** The first site of the running demonstration, looked at past the program: what it holds, and a sum of all of it. */
 export class Site {
   private readonly known = new Map<string, string>();
+  /** What it has and no other site: tags, numbers, names of areas and people, addresses. */
+  words: string[] = [];
+  private people: { id: string; name: string; role: string }[] = [];
 
   private constructor(
     private readonly db: pg.Client,
@@ -30,13 +33,12 @@ export class Site {
       ['store', `SELECT id FROM store WHERE site_id = $1 ORDER BY name LIMIT 1`],
       ['area', `SELECT id FROM area WHERE site_id = $1 ORDER BY name LIMIT 1`],
       ['person', `SELECT id FROM "user" WHERE site_id = $1 AND role = 'technician' AND retired_at IS NULL LIMIT 1`],
-      // What no request of the walk names: where it stands, something of the site was told.
-      ['mark', `SELECT tag FROM pump_set WHERE site_id = $1 AND tag <> '${tag}' ORDER BY tag LIMIT 1`],
       ['swap', `SELECT id FROM swap WHERE site_id = $1 LIMIT 1`],
     ] as const)
       site.known.set(name, await one(sql));
-    site.known.set('nothing', randomUUID());
+    site.known.set('change', await site.lastChange('set.register'));
     site.known.set('import', await site.madeImport('checked'));
+    site.words = await site.wordsOfIt();
     return site;
   }
 
@@ -47,9 +49,29 @@ export class Site {
   filled = (text: string): string =>
     text.replaceAll(/\{(\w+)\}/g, (_, name: string) => encodeURIComponent(this.value(name)));
 
-  /** A body to be sent as JSON, its {names} filled in. */
-  filledBody = (body: unknown): string =>
-    JSON.stringify(body ?? {}).replaceAll(/"\{(\w+)\}"/g, (_, name: string) => JSON.stringify(this.value(name)));
+  /** A body as it is sent: as it stands, or as JSON with its {names} filled in. */
+  filledBody = (body: unknown): string | undefined =>
+    body === undefined || typeof body === 'string'
+      ? body
+      : JSON.stringify(body).replaceAll(/"\{(\w+)\}"/g, (_, name: string) => JSON.stringify(this.value(name)));
+
+  personOf = (role: string): string => this.people.find((one) => one.role === role)?.id ?? missing(role);
+  nameOf = (role: string | null): string | null => this.people.find((one) => one.role === role)?.name ?? null;
+
+  private async wordsOfIt(): Promise<string[]> {
+    const people = await this.db.query(
+      `SELECT id, name, role FROM "user" WHERE site_id = $1 AND email LIKE '%@example.com' AND email LIKE role || '@%'`,
+      [this.id],
+    );
+    this.people = people.rows;
+    const words = `SELECT tag AS word, site_id FROM pump_set UNION SELECT plant_number, site_id FROM motor
+      UNION SELECT name, site_id FROM area UNION SELECT name, site_id FROM "user" UNION SELECT email, site_id FROM "user"`;
+    const { rows } = await this.db.query(
+      `SELECT word FROM (${words}) AS w WHERE site_id = $1 AND word NOT IN (SELECT word FROM (${words}) AS v WHERE site_id <> $1)`,
+      [this.id],
+    );
+    return rows.map(({ word }) => word);
+  }
 
   private async one(sql: string, ...values: unknown[]): Promise<string> {
     const { rows } = await this.db.query(sql, [this.id, ...values]);
@@ -92,10 +114,21 @@ export class Site {
   lastChange = (action: string) =>
     this.one(`SELECT change_id FROM audit_entry WHERE site_id = $1 AND action = $2 ORDER BY at DESC LIMIT 1`, action);
 
-  /** The row that was made last. */
-  last(table: 'acceptance' | 'api_token' | 'person_link'): Promise<string> {
-    const at = table === 'acceptance' ? 'at' : 'created_at';
-    return this.one(`SELECT id FROM ${table} WHERE site_id = $1 ORDER BY ${at} DESC LIMIT 1`);
+  /** The row that was made last of those that stand. */
+  last = (table: 'api_token' | 'person_link'): Promise<string> =>
+    this.one(`SELECT id FROM ${table} WHERE site_id = $1 AND revoked_at IS NULL ORDER BY created_at DESC LIMIT 1`);
+  lastAcceptance = (): Promise<string> =>
+    this.one(`SELECT id FROM acceptance WHERE site_id = $1 AND withdrawn_at IS NULL ORDER BY at DESC LIMIT 1`);
+
+  /** The motor in the set goes to repair for another one; a person says so, whatever the judgement. */
+  async swap(): Promise<Record<string, string>> {
+    const shelved = `SELECT plant_number FROM motor WHERE site_id = $1 AND place = 'on-shelf' AND retired_at IS NULL`;
+    return {
+      ...{ tag: this.value('set'), key: randomUUID(), why: 'Bearing', outTo: 'at-repair', note: 'Walked' },
+      motor: await this.one(`${shelved} AND plant_number <> $2 ORDER BY plant_number LIMIT 1`, this.value('motor')),
+      motorOutId: await this.one(`SELECT id FROM motor WHERE site_id = $1 AND set_id = $2`, this.value('setId')),
+      fromSetId: '',
+    };
   }
 
   /** A photograph of the motor, which nobody has to be able to read. */
