@@ -13,6 +13,8 @@ import { isStill, type RunKey, toStatus } from './run-state';
 
 /** Rows looked at in one transaction. */
 const BATCH = 250;
+/** Rows read before pages, which the same process answers, have their turn. */
+const AT_ONCE = 20;
 
 /**
  * The dry run: what each row would do to the register, written beside it. It changes nothing of the register. The rows
@@ -41,11 +43,11 @@ export async function checkStep(
     const last = part.at(-1);
     if (last === undefined) break;
     after = last.line;
-    const drafts = part.map(({ line, cells }) => ({
-      line,
-      draft: draftOfRow(kind, rowOf(line, cells), columns, dialect),
-    }));
-    await pause(); // pages are answered by the same process
+    const drafts: { line: number; draft: Draft | null }[] = [];
+    for (const { line, cells } of part) {
+      drafts.push({ line, draft: draftOfRow(kind, rowOf(line, cells), columns, dialect) });
+      if (drafts.length % AT_ONCE === 0) await pause();
+    }
     const told = drafts.flatMap(({ draft }) => draft ?? []);
     const kept = await keptFor(db, siteId, told);
     const looked = drafts.map(({ line, draft }): Looked => {
