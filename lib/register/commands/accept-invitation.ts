@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { record } from '@/lib/audit/record';
 import { hashed, passwordProblem } from '@/lib/auth/password';
 import { db } from '@/lib/db/client';
-import { Prisma } from '@/lib/db/generated/client';
+import { isTaken } from '@/lib/db/tried-again';
 import { usableLink } from '../person-link';
 import { NO_LINK } from './no-link';
 import { type Refused, refused } from './refused';
@@ -37,5 +37,3 @@ export async function acceptInvitation(secret: string, password: string): Promis
     return refused('email', 'cannot be given an account here: ask for an invitation under another address');
   }
 }
-
-const isTaken = (error: unknown) => error instanceof Prisma.PrismaClientKnownRequestError && error.code === 'P2002';

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { type Actor, must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
+import { triedAgain } from '@/lib/db/tried-again';
 import { type Change, changeStep, NotMade, type NotMadeOutcome } from './change-step';
 import { MOST_AT_ONCE } from './parts';
 
@@ -21,9 +22,9 @@ export async function changeThings(
   must(actor, 'motor.edit');
   const changeId = randomUUID();
   try {
-    const versions = await db.$transaction((tx) => changeStep(tx, { ...actor, changeId }, changes, note), {
-      timeout: MOST_AT_ONCE,
-    });
+    const versions = await triedAgain(() =>
+      db.$transaction((tx) => changeStep(tx, { ...actor, changeId }, changes, note), { timeout: MOST_AT_ONCE }),
+    );
     return versions.size === 0 ? { outcome: 'same' } : { outcome: 'saved', changeId, versions };
   } catch (error) {
     if (error instanceof NotMade) return error.why;

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { record } from '@/lib/audit/record';
 import { type Actor, must } from '@/lib/auth/may';
 import { db, type Tx } from '@/lib/db/client';
+import { triedAgain } from '@/lib/db/tried-again';
 import { type MotorInput, motor as schema } from '@/lib/plant/motor';
 import { type Problem, read } from '@/lib/plant/reading';
 import {
@@ -29,7 +30,7 @@ export type RegisteredMotors =
 
 /** Adds motors with their plates, all or none. A problem's path begins with the place in the list. */
 export async function registerMotors(actor: Actor, motors: readonly NewMotor[]): Promise<RegisteredMotors> {
-  return db.$transaction((tx) => registerMotorsIn(tx, actor, motors), { timeout: MOST_AT_ONCE });
+  return triedAgain(() => db.$transaction((tx) => registerMotorsIn(tx, actor, motors), { timeout: MOST_AT_ONCE }));
 }
 
 /** The same in a transaction that does more besides. */

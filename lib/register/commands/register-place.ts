@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { record } from '@/lib/audit/record';
 import { type Actor, must } from '@/lib/auth/may';
 import { db, type Tx } from '@/lib/db/client';
+import { triedAgain } from '@/lib/db/tried-again';
 import { type State, stateOf } from '@/lib/fields/state';
 import type { Problem } from '@/lib/plant/reading';
 import { ALL_THINGS } from '../things/all-things';
@@ -25,7 +26,7 @@ export const registerStore = (actor: Actor, name: string): Promise<RegisteredPla
 
 /** Adds a shelf to a store. */
 export const registerShelf = (actor: Actor, storeId: string, name: string): Promise<RegisteredPlace> =>
-  db.$transaction((tx) => registerShelfIn(tx, actor, storeId, name));
+  triedAgain(() => db.$transaction((tx) => registerShelfIn(tx, actor, storeId, name)));
 
 /** The same in a transaction that does more besides. */
 export function registerShelfIn(tx: Tx, actor: Actor, storeId: string, name: string): Promise<RegisteredPlace> {
@@ -34,7 +35,7 @@ export function registerShelfIn(tx: Tx, actor: Actor, storeId: string, name: str
 }
 
 const registerPlace = (actor: Actor, thing: 'area' | 'store', state: State): Promise<RegisteredPlace> =>
-  db.$transaction((tx) => registerPlaceIn(tx, actor, thing, state));
+  triedAgain(() => db.$transaction((tx) => registerPlaceIn(tx, actor, thing, state)));
 
 async function registerPlaceIn(
   tx: Tx,

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { record } from '@/lib/audit/record';
 import { type Actor, must } from '@/lib/auth/may';
 import { db, type Tx } from '@/lib/db/client';
+import { triedAgain } from '@/lib/db/tried-again';
 import { type Problem, read } from '@/lib/plant/reading';
 import { type PumpSet, type PumpSetInput, set as schema } from '@/lib/plant/set';
 import { type AboutSet, setColumns, supplyColumns } from '../set-columns';
@@ -21,7 +22,7 @@ export type RegisteredSets =
 
 /** Adds sets with their pumps and supplies, all or none. A problem's path begins with the place in the list. */
 export async function registerSets(actor: Actor, sets: readonly NewSet[]): Promise<RegisteredSets> {
-  return db.$transaction((tx) => registerSetsIn(tx, actor, sets), { timeout: MOST_AT_ONCE });
+  return triedAgain(() => db.$transaction((tx) => registerSetsIn(tx, actor, sets), { timeout: MOST_AT_ONCE }));
 }
 
 /** The same in a transaction that does more besides. */
@@ -59,10 +60,10 @@ export async function registerSetsStep(
 
 type Made = Omit<NewSet, 'set'> & { set: PumpSet; input: NewSet['set'] } & ReturnType<typeof newIds>;
 
-const newIds = ({ pump, set }: NewSet) => ({
+const newIds = ({ pump, set, supplyName }: NewSet) => ({
   id: randomUUID() as string,
   pumpId: pump ? (randomUUID() as string) : null,
-  supplyId: set.supply ? (randomUUID() as string) : null,
+  supplyId: set.supply || supplyName ? (randomUUID() as string) : null,
 });
 
 /** Tags that are in the register, or twice in the list. */

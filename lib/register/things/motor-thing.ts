@@ -23,7 +23,7 @@ export const motorThing: Thing = {
   async problems(tx, siteId, id, state) {
     const { input, about } = motorPartsOf(state);
     const told = read(schema, input);
-    const plantNumber = String(state.id ?? '');
+    const plantNumber = told.ok ? told.value.id : String(state.id ?? '');
     const others = await tx.motor.count({ where: { siteId, plantNumber, id: { not: id } } });
     return [
       ...(told.ok ? [] : told.problems),

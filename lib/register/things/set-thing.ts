@@ -23,7 +23,7 @@ export const setThing: Thing = {
     const told = read(schema, input);
     const areaId = state.areaId ?? null;
     const area = areaId === null ? 1 : await tx.area.count({ where: { siteId, id: String(areaId), retiredAt: null } });
-    const tag = String(state.tag ?? '');
+    const tag = told.ok ? told.value.tag : String(state.tag ?? '');
     const others = await tx.pumpSet.count({ where: { siteId, tag, id: { not: id } } });
     const motors = retiredOf(state) === null ? 0 : await tx.motor.count({ where: { siteId, setId: id } });
     return [
