@@ -9,6 +9,8 @@ interface Asked {
   /** What is wrong with the value, as a sentence. */
   error?: string | null;
   required?: boolean;
+  /** The id of the form it belongs to, where it does not stand in it. */
+  form?: string;
 }
 
 /** A labelled input with its unit, a hint, and what is wrong under it. */
@@ -63,8 +65,9 @@ export function TextAreaField({
   defaultValue,
   rows = 3,
   maxLength,
+  onText,
   ...asked
-}: Asked & { defaultValue?: string | null; rows?: number; maxLength?: number }) {
+}: Asked & { defaultValue?: string | null; rows?: number; maxLength?: number; onText?: (text: string) => void }) {
   return (
     <FieldFrame {...asked}>
       <textarea
@@ -72,6 +75,7 @@ export function TextAreaField({
         rows={rows}
         defaultValue={defaultValue ?? undefined}
         maxLength={maxLength}
+        onInput={onText && ((event) => onText(event.currentTarget.value))}
         {...attributesOf(asked)}
       />
     </FieldFrame>
@@ -121,11 +125,12 @@ function FieldFrame({ label, name, id = name, hint, error, required, children }:
   );
 }
 
-function attributesOf({ name, id = name, hint, error, required }: Asked) {
+function attributesOf({ name, id = name, hint, error, required, form }: Asked) {
   const described = [hint !== undefined && `${id}-hint`, error && `${id}-wrong`].filter(Boolean).join(' ');
   return {
     id,
     name,
+    form,
     required: required === true,
     'aria-invalid': error ? true : undefined,
     'aria-describedby': described === '' ? undefined : described,

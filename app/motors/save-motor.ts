@@ -6,6 +6,7 @@ import { registerMotors } from '@/lib/register/commands/register-motors';
 import { motorNumber } from '@/lib/register/queries/motor-number';
 import { motorPartsOf } from '@/lib/register/things/motor-thing';
 import { motorPath } from '../paths';
+import { pictureWith } from '../pictures/picture-with';
 import type { RecordState } from '../record/record-state';
 import { type RecordKind, saveRecord } from '../record/save-record';
 import { motorInputOf } from './motor-input-of';
@@ -29,6 +30,7 @@ const KIND: RecordKind = {
     if (id === undefined) throw new Error('A motor was saved without an id.');
     return { outcome: 'saved', changeId: done.changeId, id };
   },
+  keepPicture: (actor, id, form) => pictureWith(actor, { thing: 'motor', id }, form),
   pathOf: async (actor, id) => motorPath((await motorNumber(actor, id)) ?? ''),
 };
 

@@ -17,15 +17,12 @@ const FIRST = 6;
 export async function Photographs({
   actor,
   of,
-  name,
   path,
   query,
   timezone,
 }: {
   actor: Actor;
   of: PictureOf;
-  /** The tag or the plant number. */
-  name: string;
   path: string;
   query: Query;
   timezone: string;
@@ -35,7 +32,6 @@ export async function Photographs({
     <PhotographLine
       key={picture.pictureId}
       picture={picture}
-      name={name}
       path={path}
       timezone={timezone}
       mayRetire={may(actor, 'picture.retire')}
@@ -60,28 +56,25 @@ export async function Photographs({
 
 function PhotographLine({
   picture: { pictureId, at, by, caption },
-  name,
   path,
   timezone,
   mayRetire,
 }: {
   picture: PictureLine;
-  name: string;
   path: string;
   timezone: string;
   mayRetire: boolean;
 }) {
-  const at_ = momentText(at, timezone);
-  const words = caption ?? `${name}, not told what it shows`;
+  const taken = momentText(at, timezone);
   return (
     <li>
       <a href={picturePath(pictureId)}>
         {/* biome-ignore lint/performance/noImgElement: a private answer that nothing may keep or resize elsewhere */}
         <img src={`${picturePath(pictureId)}?size=small`} alt="" width={96} height={72} loading="lazy" />
         <span>
-          <bdi>{words}</bdi>
+          <bdi>{caption ?? 'What it shows is not told'}</bdi>
           <span className="label">
-            {at_}, <bdi>{by}</bdi>
+            {taken}, <bdi>{by}</bdi>
           </span>
         </span>
       </a>
@@ -91,7 +84,7 @@ function PhotographLine({
           action={retirePictureHere}
           folded={
             <>
-              Retire<span className="vh"> the photograph of {at_}</span>
+              Retire<span className="vh"> the photograph of {taken}</span>
             </>
           }
           button="Take it out of the list"

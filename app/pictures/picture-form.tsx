@@ -12,7 +12,7 @@ export function PictureForm({ of, path }: { of: PictureOf; path: string }) {
         <input type="hidden" name={of.thing === 'set' ? 'setId' : 'motorId'} value={of.id} />
         <input type="hidden" name="to" value={path} />
         <PictureInput id="picture-camera" label="With the camera" isCamera />
-        <PictureInput id="picture-file" label="Or one that is here already" />
+        <PictureInput id="picture-file" label="Or one that is here already" isCamera={false} />
         <Field
           label="What it shows"
           name="caption"

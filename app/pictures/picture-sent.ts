@@ -3,9 +3,10 @@ import { formSent, misread, type Unread } from '@/app/form-sent';
 import { returnPath } from '@/lib/auth/return-path';
 import { read } from '@/lib/plant/reading';
 import type { PictureOf } from '@/lib/register/picture-of';
+import { MOST_PICTURE_MB } from './picture-limits';
 
 /** Two places to choose a file, four fields, and a few that a browser may add. */
-const LIMITS = { file: 'picture', mostMb: 15, mostParts: 10 };
+const LIMITS = { file: 'picture', mostMb: MOST_PICTURE_MB, mostParts: 10 };
 
 /** The form as it was sent; `files` are those in which something was chosen. */
 export interface PictureSent {

@@ -20,6 +20,11 @@ export interface RecordFormProps {
   groups: readonly FieldGroup[];
   /** Inputs beside the fields, by name: a place, an area. */
   more?: readonly string[];
+  /** What stands above everything, and beside or above the fields while they are filled in. */
+  top?: ReactNode;
+  picture?: ReactNode;
+  /** What stands before the first group. */
+  before?: ReactNode;
   /** What stands after the first group, given what was typed and what is wrong with it. */
   afterFirst?: (typed: Typed, errorOf: (name: string) => string | null) => ReactNode;
   /** What is read from it so far, beside the form. */
@@ -28,7 +33,19 @@ export interface RecordFormProps {
 }
 
 /** A record's form. It works before its script does; with it, what is typed is read back at once beside it. */
-export function RecordForm({ save, first, units, groups, more = [], afterFirst, beside, words }: RecordFormProps) {
+export function RecordForm({
+  save,
+  first,
+  units,
+  groups,
+  more = [],
+  top,
+  picture = null,
+  before,
+  afterFirst,
+  beside,
+  words,
+}: RecordFormProps) {
   const [state, send] = useActionState<RecordState, FormData>(save, first);
   const fields = groups.flatMap((group) => group.fields);
   const [live, setLive] = useState<{ of: RecordState; typed: Typed } | null>(null);
@@ -67,8 +84,11 @@ export function RecordForm({ save, first, units, groups, more = [], afterFirst, 
       <input type="hidden" name="version" value={state.version ?? ''} />
       <input type="hidden" name="base" value={JSON.stringify(state.base)} />
       {words.hidden}
-      <div className={beside === undefined ? '' : 'cols'}>
+      {top}
+      <div className={beside === undefined ? '' : picture === null ? 'cols' : 'cols pictured'}>
+        {picture}
         <div>
+          {before}
           {groups.map(({ title, aside, fields: own }, i) => (
             <Fragment key={title}>
               <section>

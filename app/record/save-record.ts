@@ -11,6 +11,7 @@ import { changeThings } from '@/lib/register/commands/change-things';
 import { ownUnits } from '@/lib/register/queries/own-units';
 import { recordNow } from '@/lib/register/queries/record-now';
 import type { ThingName } from '@/lib/register/things/thing';
+import { type PictureWord, toldAt } from '../pictures/picture-words';
 import { refusedByRole } from '../refused-by-role';
 import { whoDoes } from '../who-is-here';
 import { type RecordState, withTheirs } from './record-state';
@@ -30,6 +31,8 @@ export interface RecordKind {
   inputOf: (path: string) => string;
   /** Makes a new record of it. */
   make: (actor: Actor, edit: Edit) => Promise<Made>;
+  /** Keeps the picture that came with the form, once the record is saved, and tells what came of it; null: none came. */
+  keepPicture?: (actor: Actor, id: string, form: FormData) => Promise<PictureWord | null>;
   /** Where the saved record is shown. */
   pathOf: (actor: Actor, id: string) => Promise<string>;
 }
@@ -63,8 +66,12 @@ export async function saveRecord(kind: RecordKind, before: RecordState, form: Fo
     const done: ChangeOutcome | Made =
       id === '' ? await kind.make(actor, edit) : await changeThings(actor, [{ thing: kind.thing, id, version, edit }]);
     switch (done.outcome) {
-      case 'same':
-        return { ...state, outcome: 'same' };
+      case 'same': {
+        const word = await pictureKept(kind, actor, id, form);
+        if (word === null) return { ...state, outcome: 'same' };
+        path = toldAt(await kind.pathOf(actor, id), word);
+        break;
+      }
       case 'stale':
         return stale(kind, state, done, units);
       case 'refused':
@@ -72,8 +79,12 @@ export async function saveRecord(kind: RecordKind, before: RecordState, form: Fo
           state,
           done.problems.map((problem) => worded(kind, problem)),
         );
-      case 'saved':
-        path = `${await kind.pathOf(actor, 'id' in done ? done.id : id)}?changed=${done.changeId}`;
+      case 'saved': {
+        const saved = 'id' in done ? done.id : id;
+        path = `${await kind.pathOf(actor, saved)}?changed=${done.changeId}`;
+        const word = await pictureKept(kind, actor, saved, form);
+        if (word !== null) path = toldAt(path, word);
+      }
     }
   } catch (error) {
     if (isDatabaseGone(error)) return { ...state, outcome: 'away' };
@@ -83,6 +94,16 @@ export async function saveRecord(kind: RecordKind, before: RecordState, form: Fo
   }
   revalidatePath('/', 'layout');
   redirect(path);
+}
+
+/** The record stands whatever becomes of its picture: a failure here is told, and takes nothing back. */
+async function pictureKept(kind: RecordKind, actor: Actor, id: string, form: FormData): Promise<PictureWord | null> {
+  try {
+    return (await kind.keepPicture?.(actor, id, form)) ?? null;
+  } catch (error) {
+    console.error('a picture could not be kept with its record', error);
+    return 'failed';
+  }
 }
 
 type Kept = Pick<RecordState, 'typed' | 'base' | 'version'>;

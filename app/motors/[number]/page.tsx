@@ -122,7 +122,6 @@ export default answered(async function MotorPage({ params, searchParams }: Props
           <Photographs
             actor={actor}
             of={{ thing: 'motor', id: row.id }}
-            name={motor.id}
             path={motorPath(motor.id)}
             query={query}
             timezone={timezone}

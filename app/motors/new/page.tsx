@@ -1,4 +1,4 @@
-import type { Metadata } from 'next';
+import type { Metadata, Viewport } from 'next';
 import { MOTOR_FIELDS } from '@/lib/fields/motor-fields';
 import { shownIn, type Typed } from '@/lib/fields/read-form';
 import { stateOf } from '@/lib/fields/state';
@@ -10,10 +10,12 @@ import { Sheet } from '../../look/sheet';
 import { asked } from '../../record/record-state';
 import { personOf, whoMay } from '../../who-is-here';
 import { MotorForm } from '../motor-form';
-import { PlatePaste } from '../plate-paste';
+import { PlatePasteForm } from '../plate-paste';
 import { shelfChoices } from '../shelf-choices';
 
 export const metadata: Metadata = { title: 'Enter a motor' };
+// What is typed is read off the picture above it: both stay in sight over a phone's keyboard.
+export const viewport: Viewport = { interactiveWidget: 'resizes-content' };
 
 /** Enters a motor: from its plate pasted whole, from what a tape told, or field by field. */
 export default answered(async function NewMotorPage({ searchParams }: PageProps<'/motors/new'>) {
@@ -34,12 +36,15 @@ export default answered(async function NewMotorPage({ searchParams }: PageProps<
   return (
     <Sheet wide person={personOf(actor)} back={{ href: '/motors', words: 'Motors' }}>
       <h1 className="page">Enter a motor</h1>
-      <PlatePaste
-        text={plate}
-        problems={read === null ? [] : read.problems}
-        unread={read === null ? [] : read.unread}
+      <PlatePasteForm />
+      <MotorForm
+        first={asked(typed, null)}
+        units={units}
+        recordId={null}
+        shelves={shelfChoices(places)}
+        kept={[]}
+        paste={{ plate, problems: read?.problems ?? [], unread: read?.unread ?? [] }}
       />
-      <MotorForm key={plate} first={asked(typed, null)} units={units} recordId={null} shelves={shelfChoices(places)} />
     </Sheet>
   );
 });

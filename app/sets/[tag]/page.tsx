@@ -115,7 +115,6 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
           <Photographs
             actor={actor}
             of={{ thing: 'set', id: row.id }}
-            name={row.tag}
             path={setPath(row.tag)}
             query={query}
             timezone={timezone}

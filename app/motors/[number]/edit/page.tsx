@@ -1,11 +1,12 @@
-import type { Metadata } from 'next';
+import type { Metadata, Viewport } from 'next';
 import { answered } from '@/app/answered';
 import { Sheet } from '@/app/look/sheet';
+import { momentText } from '@/app/moment';
 import { MotorForm } from '@/app/motors/motor-form';
 import { whereOf } from '@/app/motors/motor-places';
 import { shelfChoices } from '@/app/motors/shelf-choices';
 import { unknownMotor } from '@/app/motors/unknown-motor';
-import { motorEditPath, motorPath, written } from '@/app/paths';
+import { motorEditPath, motorPath, picturePath, written } from '@/app/paths';
 import { asked } from '@/app/record/record-state';
 import { RetireForm } from '@/app/record/retire-form';
 import { personOf, whoMay } from '@/app/who-is-here';
@@ -13,8 +14,13 @@ import { MOTOR_FIELDS } from '@/lib/fields/motor-fields';
 import { shownIn } from '@/lib/fields/read-form';
 import { motorByNumber } from '@/lib/register/queries/motor-by-number';
 import { ownUnits } from '@/lib/register/queries/own-units';
+import { picturesOf } from '@/lib/register/queries/pictures-of';
 import { recordNow } from '@/lib/register/queries/record-now';
 import { shelves } from '@/lib/register/queries/shelves';
+import { siteSettings } from '@/lib/register/queries/site-settings';
+
+// What is typed is read off the picture above it: both stay in sight over a phone's keyboard.
+export const viewport: Viewport = { interactiveWidget: 'resizes-content' };
 
 type Props = PageProps<'/motors/[number]/edit'>;
 
@@ -29,7 +35,12 @@ export default answered(async function EditMotorPage({ params }: Props) {
   const known = await motorByNumber(actor, number);
   const stands = known === null ? null : await recordNow(actor, 'motor', known.row.id);
   if (known === null || stands === null) return unknownMotor(actor, number);
-  const [units, places] = await Promise.all([ownUnits(actor), shelves(actor)]);
+  const [units, places, pictures, { timezone }] = await Promise.all([
+    ownUnits(actor),
+    shelves(actor),
+    picturesOf(actor, { thing: 'motor', id: known.row.id }),
+    siteSettings(actor),
+  ]);
   const typed = {
     ...shownIn(MOTOR_FIELDS, stands.state, units, { hasRatings: true }),
     ...whereOf(stands.state, known.whereabouts.setTag),
@@ -44,6 +55,10 @@ export default answered(async function EditMotorPage({ params }: Props) {
         units={units}
         recordId={known.row.id}
         shelves={shelfChoices(places)}
+        kept={pictures.map(({ pictureId, caption, at }) => ({
+          src: picturePath(pictureId),
+          words: [caption, momentText(at, timezone)].filter(Boolean).join(', '),
+        }))}
       />
       <RetireForm thing="motor" id={known.row.id} version={stands.version} path={motorPath(number)} />
     </Sheet>
