@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import { EventEmitter } from 'node:events';
 import { Logger, run, type WorkerEvents } from 'graphile-worker';
-import pg from 'pg';
 import { z } from 'zod';
+import { db } from '@/lib/db/client';
 import { IMPORT_JOB } from '@/lib/register/commands/queue-job';
 import { giveUpImport, workOnImport } from '@/lib/register/import/work-on-import';
 
@@ -57,23 +57,15 @@ export async function startJobs(connectionString: string): Promise<Jobs> {
     async stop() {
       ending.abort(new Error(ENDS));
       await runner.stop().catch(() => {});
-      await given(connectionString, poolId).catch((error) => console.error('jobs: one was not given back', error));
+      await given(poolId).catch((error) => console.error('jobs: one was not given back', error));
     },
   };
 }
 
 /** Gives back the job that was broken off, as if it had not been begun: the queue itself does not wait until it has. */
-async function given(connectionString: string, poolId: string): Promise<void> {
-  const client = new pg.Client({ connectionString, connectionTimeoutMillis: 2_000 });
-  await client.connect();
-  try {
-    await client.query(
-      `UPDATE graphile_worker._private_jobs
-       SET locked_at = NULL, locked_by = NULL, run_at = now(), attempts = greatest(attempts - 1, 0)
-       WHERE locked_by = $1 OR (last_error LIKE $2 || '%' AND locked_at IS NULL)`,
-      [poolId, ENDS],
-    );
-  } finally {
-    await client.end();
-  }
+async function given(poolId: string): Promise<void> {
+  await db.$executeRaw`
+    UPDATE graphile_worker._private_jobs
+    SET locked_at = NULL, locked_by = NULL, run_at = now(), attempts = greatest(attempts - 1, 0)
+    WHERE locked_by = ${poolId} OR (last_error LIKE ${`${ENDS}%`} AND locked_at IS NULL)`;
 }
