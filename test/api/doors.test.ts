@@ -45,6 +45,12 @@ test.each([...posted, '/sets/P-101', '/sets/P-101/swap/M-7'])(
   },
 );
 
+test('S10 the refusal has the shape of every other (RFC 9457)', async () => {
+  const refused = asked('/api/v1/sets', 'POST', { 'sec-fetch-site': 'cross-site' });
+  expect(refused.headers.get('content-type')).toBe('application/problem+json');
+  expect(await refused.json()).toMatchObject({ type: 'about:blank', status: 403 });
+});
+
 test('S10 a POST of this site, or of no browser, passes', () => {
   for (const headers of [{ 'sec-fetch-site': 'same-origin' }, { origin: 'http://plant.example:3000' }, {}] as Record<
     string,

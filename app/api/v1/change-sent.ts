@@ -3,10 +3,12 @@ import type { Actor } from '@/lib/auth/may';
 import { difference, type State } from '@/lib/fields/state';
 import { read } from '@/lib/plant/reading';
 import { changeThings } from '@/lib/register/commands/change-things';
-import { tagOf, versionRead } from './entity-tag';
+import { tagOf, tagRead } from './entity-tag';
 import { valueSent } from './json-sent';
 import { answer, problem } from './problem';
 import { patched } from './record-of';
+
+type Stands = { version: number } & object;
 
 /** Changes one record as a merge patch says, if it stands as the asker read it. */
 export async function changeSent(
@@ -16,25 +18,28 @@ export async function changeSent(
     thing,
     operation,
     record,
+    asRead,
     now,
   }: {
     thing: 'set' | 'motor';
     operation: { body: { schema: z.ZodType; types: readonly string[] } };
     record: { id: string; version: number; state: State };
-    /** The record as it stands when it was changed, or was not. */
-    now: () => Promise<{ version: number; body: object } | null>;
+    /** What would be answered to who reads it. */
+    asRead: Stands;
+    /** The same when it was changed, or was not. */
+    now: () => Promise<Stands | null>;
   },
 ): Promise<Response> {
-  const version = versionRead(request);
-  if (version instanceof Response) return version;
+  const tag = tagRead(request);
+  if (tag instanceof Response) return tag;
   const sent = await valueSent(request, operation.body.types);
   if (sent instanceof Response) return sent;
   const told = read(operation.body.schema, sent.value);
   if (!told.ok) return problem(422, 'The change is not understood.', told.problems);
-  if (version !== record.version) return tooLate();
+  if (tag !== tagOf(asRead)) return tooLate();
   const state = patched(record.state, sent.value as Record<string, unknown>);
   const edit = difference(record.state, state)?.after ?? {};
-  const done = await changeThings(actor, [{ thing, id: record.id, version, edit }]);
+  const done = await changeThings(actor, [{ thing, id: record.id, version: record.version, edit }]);
   switch (done.outcome) {
     case 'stale':
       return tooLate();
@@ -52,14 +57,14 @@ export async function changeSent(
     case 'saved': {
       const stands = await now();
       if (stands === null) return problem(404, 'It is not there any more.');
-      return answer(stands.body, 200, { etag: tagOf(stands.version) });
+      return answer(stands, 200, { etag: tagOf(stands) });
     }
   }
 
   async function tooLate(): Promise<Response> {
     const stands = await now();
-    const late = problem(412, 'It was changed since it was read.', [], stands === null ? {} : { stands: stands.body });
-    if (stands !== null) late.headers.set('etag', tagOf(stands.version));
+    const late = problem(412, 'It was changed since it was read.', [], stands === null ? {} : { stands });
+    if (stands !== null) late.headers.set('etag', tagOf(stands));
     return late;
   }
 }

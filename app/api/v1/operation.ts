@@ -1,7 +1,10 @@
 import type { z } from 'zod';
+import type { Action } from '@/lib/auth/may';
 
 /** One thing that can be asked of the API: what its route reads and answers, and what the document says. */
 export interface Operation {
+  /** What who asks must be allowed to do. */
+  action: Action;
   method: 'get' | 'post' | 'patch';
   /** "/sets/{tag}", under /api/v1. */
   path: string;
@@ -16,6 +19,7 @@ export interface Operation {
   isGuarded?: true;
   /** Idempotency-Key: it is carried out once. */
   once?: 'may' | 'must';
+  /** Beside these every operation has the refusals that `refusals.ts` tells. */
   answers: Readonly<Record<number, { says: string; schema?: z.ZodType; hasTag?: true; hasLocation?: true }>>;
 }
 

@@ -1,4 +1,5 @@
 import type { Operation } from './operation';
+import { documentOp } from './operations/document';
 import { confirmImportOp, importRowsOp, readImportOp, startImportOp, steerImportOp } from './operations/imports';
 import { assessOp, findingsOp, frameOp, plateOp } from './operations/judging';
 import {
@@ -39,4 +40,5 @@ export const OPERATIONS: readonly Operation[] = [
   importRowsOp,
   confirmImportOp,
   steerImportOp,
+  documentOp,
 ];

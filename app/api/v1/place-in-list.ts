@@ -17,7 +17,10 @@ export function keysOf(place: string | undefined, count: number): string[] | Res
   } catch {
     // told below
   }
-  return problem(422, 'The question is not understood.', [
+  return noPlace(place);
+}
+
+export const noPlace = (place: string): Response =>
+  problem(422, 'The question is not understood.', [
     { path: 'after', value: place.slice(0, 80), says: 'must be the “next” of a part of this list' },
   ]);
-}

@@ -15,4 +15,4 @@ export function problem(
 export const answer = (value: object, status = 200, headers: Record<string, string> = {}): Response =>
   Response.json(value, { status, headers: { ...NEVER_KEPT, ...headers } });
 
-const NEVER_KEPT = { 'cache-control': 'private, no-store' };
+export const NEVER_KEPT = { 'cache-control': 'private, no-store' };

@@ -12,6 +12,14 @@ export function querySent<T extends z.ZodObject>(request: Request, schema: T): z
       'The question is not understood.',
       twice.map((path) => ({ path, value: null, says: 'is there more than once' })),
     );
+  // No text of a question has them, and the database refuses them.
+  const unclean = [...query].filter(([, value]) => /[\p{Cc}\p{Cs}]/u.test(value));
+  if (unclean.length > 0)
+    return problem(
+      422,
+      'The question is not understood.',
+      unclean.map(([path]) => ({ path, value: null, says: 'must be one line of plain text' })),
+    );
   const asked = read(schema, Object.fromEntries(query));
   return asked.ok ? asked.value : problem(422, 'The question is not understood.', asked.problems);
 }

@@ -29,7 +29,7 @@ function stateOfRecord({ supplyName, ...rest }: Json): State {
  */
 export function patched(state: State, patch: Json): State {
   const { retiredAt } = state;
-  const made = stateOfRecord(merged(recordOf(state), patch, '') as Json);
+  const made = stateOfRecord(merged(recordOf(state), bareText(patch), '') as Json);
   return retiredAt === undefined ? made : { ...made, retiredAt };
 }
 
@@ -51,18 +51,26 @@ function merged(target: unknown, patch: unknown, path: string): unknown {
   return made;
 }
 
+/** Texts without the blanks around them, as their schemas take them. */
+function bareText<T>(sent: T): T {
+  if (typeof sent === 'string') return sent.trim() as T;
+  if (Array.isArray(sent)) return sent.map(bareText) as T;
+  if (!isObject(sent)) return sent;
+  return Object.fromEntries(Object.entries(sent).map(([key, value]) => [key, bareText(value)])) as T;
+}
+
 const isObject = (value: unknown): value is Json =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** A set to be entered, from what was sent; its schema has read it. */
 export function newSetOf(sent: Json): NewSet {
-  const { service, criticality, areaId, pump, supplyName, note, ...set } = sent as Json & NewSet;
+  const { service, criticality, areaId, pump, supplyName, note, ...set } = bareText(sent) as Json & NewSet;
   return { service, criticality, areaId, pump, supplyName, note, set: set as unknown as NewSet['set'] } as NewSet;
 }
 
 /** A motor to be entered, from what was sent. */
 export function newMotorOf(sent: Json): NewMotor {
-  const { maker, serial, condition, rewinds, note, unread, place, setId, shelfId, ...motor } = sent;
+  const { maker, serial, condition, rewinds, note, unread, place, setId, shelfId, ...motor } = bareText(sent);
   const at = { place, ...(setId != null && { setId }), ...(shelfId != null && { shelfId }) };
   return { maker, serial, condition, rewinds, note, unread, at: at as MotorPlace, motor } as unknown as NewMotor;
 }

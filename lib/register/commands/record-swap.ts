@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { record } from '@/lib/audit/record';
 import { type Actor, must } from '@/lib/auth/may';
 import { db, type Tx } from '@/lib/db/client';
@@ -8,21 +7,19 @@ import type { Finding } from '@/lib/matching/finding';
 import type { Problem } from '@/lib/plant/reading';
 import { type LockedMotor, lockSwap } from './lock-swap';
 import { moveStep } from './move-step';
+import { type SwapBefore, type SwapVerdict, sumOf, swapBeforeIn } from './swap-before';
 import type { SwapRequest } from './swap-request';
 import { type Taken, whoWasFirst } from './who-was-first';
 
 /** How the candidate was judged, kept with the swap as it stood. */
 export interface Judgement {
-  verdict: 'straight-swap' | 'swap-with-work' | 'check-first' | 'unsuitable';
+  verdict: SwapVerdict;
   hours: number | null;
   findings: readonly Finding[];
   operatingPoint: Result['operatingPoint'] | null;
 }
 
-export type SwapOutcome =
-  | { outcome: 'saved'; swapId: string; isRepeat: boolean }
-  | Taken
-  | { outcome: 'refused'; problems: Problem[] };
+export type SwapOutcome = SwapBefore | Taken | { outcome: 'refused'; problems: Problem[] };
 
 /**
  * Records that one motor took another's place: both move, the swap is kept with its judgement, and the audit is
@@ -38,8 +35,8 @@ export async function recordSwap(
   const problem = contradiction(request);
   if (problem) return { outcome: 'refused', problems: [problem] };
   return db.$transaction(async (tx) => {
-    const repeated = await carriedOutBefore(tx, actor, request);
-    if (repeated) return repeated;
+    const before = await swapBeforeIn(tx, actor, request);
+    if (before) return before;
     const places = await lockSwap(tx, actor, request);
     if ('path' in places) return { outcome: 'refused', problems: [places] };
     const { set, motorIn, motorOut } = places;
@@ -54,7 +51,7 @@ export async function recordSwap(
     await moveIn(tx, actor, motorIn, request);
     await noteShims(tx, actor, request);
     const swapId = await keep(tx, actor, request, judgement, motorIn, motorOut);
-    return { outcome: 'saved', swapId, isRepeat: false };
+    return { outcome: 'saved', swapId, verdict: judgement?.verdict ?? null, isRepeat: false };
   });
 }
 
@@ -64,21 +61,6 @@ function contradiction({ motorInId, motorOutId, outTo, fromSetId, setId }: SwapR
     return { path: 'outTo', value: outTo?.place ?? null, says: 'must say where the motor that came out went' };
   if (fromSetId === setId) return { path: 'fromSetId', value: fromSetId, says: 'is the set itself' };
   return null;
-}
-
-async function carriedOutBefore(tx: Tx, { siteId }: Actor, request: SwapRequest): Promise<SwapOutcome | null> {
-  // Two sendings of one request wait for each other here.
-  await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtextextended(${`${siteId} ${request.key}`}, 0))`;
-  const before = await tx.swap.findUnique({
-    where: { siteId_key: { siteId, key: request.key } },
-    select: { id: true, bodySha256: true },
-  });
-  if (!before) return null;
-  if (before.bodySha256 === sumOf(request)) return { outcome: 'saved', swapId: before.id, isRepeat: true };
-  return {
-    outcome: 'refused',
-    problems: [{ path: 'key', value: request.key, says: 'was used before, for a swap that said something else' }],
-  };
 }
 
 async function moveOut(tx: Tx, actor: Actor, motor: LockedMotor, { outTo }: SwapRequest) {
@@ -158,5 +140,3 @@ async function keep(
 
 /** Plain data as the column takes it. */
 const json = (value: object) => JSON.parse(JSON.stringify(value)) as Prisma.InputJsonValue;
-
-const sumOf = (request: SwapRequest) => createHash('sha256').update(JSON.stringify(request)).digest('hex');

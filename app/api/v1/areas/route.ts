@@ -6,7 +6,7 @@ import { answer } from '../problem';
 import { querySent } from '../query-sent';
 
 export const GET = (request: Request) =>
-  askedBy(request, 'register.read', async (actor) => {
+  askedBy(request, listAreasOp.action, async (actor) => {
     const asked = querySent(request, listAreasOp.query);
     if (asked instanceof Response) return asked;
     const keys = keysOf(asked.after, 1);

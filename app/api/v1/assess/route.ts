@@ -5,11 +5,12 @@ import { read } from '@/lib/plant/reading';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { askedBy } from '../asked-by';
 import { jsonSent } from '../json-sent';
+import { assessOp } from '../operations/judging';
 import { answer, problem } from '../problem';
 
 /** Judges and orders the candidates of one set, as `npm run assess` does, with the hours and prices of the asker's site. */
 export const POST = (request: Request) =>
-  askedBy(request, 'set.assess', async (actor) => {
+  askedBy(request, assessOp.action, async (actor) => {
     const text = await jsonSent(request);
     if (text instanceof Response) return text;
     const json = jsonText(text);

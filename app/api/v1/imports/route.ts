@@ -9,15 +9,11 @@ import { problem } from '../problem';
 import { querySent } from '../query-sent';
 
 const MOST_MB = 25;
-const TYPES = [
-  'application/octet-stream',
-  'text/csv',
-  'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
-];
+const TYPES: readonly string[] = startImportOp.body.types;
 
 /** Takes a file as the body itself; it is told by its bytes, whatever its type says. */
 export const POST = (request: Request) =>
-  askedBy(request, 'import.run', async (actor) => {
+  askedBy(request, startImportOp.action, async (actor) => {
     const asked = querySent(request, startImportOp.query);
     if (asked instanceof Response) return asked;
     const type = request.headers.get('content-type')?.split(';')[0]?.trim().toLowerCase() ?? '';

@@ -14,7 +14,7 @@ import { querySent } from '../query-sent';
 import { newMotorOf } from '../record-of';
 
 export const GET = (request: Request) =>
-  askedBy(request, 'register.read', async (actor) => {
+  askedBy(request, listMotorsOp.action, async (actor) => {
     const asked = querySent(request, listMotorsOp.query);
     if (asked instanceof Response) return asked;
     const keys = keysOf(asked.after, 1);
@@ -34,7 +34,7 @@ export const GET = (request: Request) =>
   });
 
 export const POST = (request: Request) =>
-  askedBy(request, 'motor.edit', async (actor) => {
+  askedBy(request, makeMotorOp.action, async (actor) => {
     const sent = await valueSent(request, makeMotorOp.body.types);
     if (sent instanceof Response) return sent;
     const told = read(makeMotorOp.body.schema, sent.value);
@@ -51,6 +51,7 @@ export const POST = (request: Request) =>
       const made = (await motorsWhole(tx, actor.siteId, [id])).get(id);
       if (made === undefined) throw new Error('a motor that was entered is not there');
       const location = `/api/v1${motorPath(String(made.state.id))}`;
-      return { status: 201, body: answerOfMotor(made), location, tag: tagOf(made.version) };
+      const body = answerOfMotor(made);
+      return { status: 201, body, location, tag: tagOf(body) };
     });
   });

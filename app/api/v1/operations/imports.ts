@@ -6,24 +6,33 @@ import { partOf } from '../schemas/records';
 
 const ID = { id: 'The import’s id' };
 
+const FILE_TYPES = [
+  'text/csv',
+  'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
+  'application/octet-stream',
+] as const;
+
 export const startImportOp = {
+  action: 'import.run',
   ...{ method: 'post', path: '/imports', id: 'startImport', summary: 'Sends a file of sets or motors' },
   says: 'CSV or XLSX, at most 25 MB, as the body itself. It is read in the background; ask for it again to see how far it is.',
   query: z.strictObject({
     kind: z.enum(['sets', 'motors']).describe('What its rows are'),
     name: z.string().max(200).optional().describe('What the file is called'),
   }),
-  body: { schema: z.string().meta({ format: 'binary' }), types: ['application/octet-stream', 'text/csv'] },
+  body: { schema: z.string().meta({ format: 'binary' }), types: FILE_TYPES },
   once: 'may',
   answers: { 202: { says: 'It is kept and waits to be read', schema: importAnswer, hasLocation: true } },
 } as const satisfies Operation;
 
 export const readImportOp = {
+  action: 'import.run',
   ...{ method: 'get', path: '/imports/{id}', id: 'readImport', summary: 'How far an import is', parts: ID },
   answers: { 200: { says: 'The import', schema: importAnswer } },
 } as const satisfies Operation;
 
 export const importRowsOp = {
+  action: 'import.run',
   ...{
     method: 'get',
     path: '/imports/{id}/rows',
@@ -32,14 +41,15 @@ export const importRowsOp = {
     parts: ID,
   },
   query: z.strictObject({
-    outcome: z.enum(ROW_OUTCOMES).optional(),
+    outcome: z.enum(ROW_OUTCOMES).optional().describe('Only rows of which this came'),
     limit: z.coerce.number().int().min(1).max(500).optional().describe('100 where not told'),
-    after: z.string().max(200).optional(),
+    after: z.string().max(2_000).optional().describe('The “next” of the part before'),
   }),
   answers: { 200: { says: 'A part of the rows', schema: partOf(importRow) } },
 } as const satisfies Operation;
 
 export const confirmImportOp = {
+  action: 'import.run',
   ...{ method: 'post', path: '/imports/{id}/columns', id: 'confirmImport', summary: 'Confirms its columns', parts: ID },
   says: 'Every row is then looked at in the background. Nothing of the register is changed.',
   body: { schema: confirmed, types: JSON_TYPE },
@@ -47,6 +57,7 @@ export const confirmImportOp = {
 } as const satisfies Operation;
 
 export const steerImportOp = {
+  action: 'import.run',
   ...{ method: 'post', path: '/imports/{id}/steps', id: 'steerImport', summary: 'Has it written, stopped, taken back' },
   parts: ID,
   body: { schema: step, types: JSON_TYPE },

@@ -4,6 +4,7 @@ import { JSON_TYPE, type Operation } from '../operation';
 import { assessment, candidates, frame, plateAnswer } from '../schemas/judging';
 
 export const assessOp = {
+  action: 'set.assess',
   ...{ method: 'post', path: '/assess', id: 'assess', summary: 'Judges and orders candidates for one set' },
   says: 'As the command does, with the hours and prices of the asker’s site. Nothing is kept.',
   body: { schema: assessCase, types: JSON_TYPE },
@@ -11,6 +12,7 @@ export const assessOp = {
 } as const satisfies Operation;
 
 export const findingsOp = {
+  action: 'set.assess',
   ...{ method: 'get', path: '/sets/{tag}/findings', id: 'findings', summary: 'What can go into a set of the register' },
   parts: { tag: 'The set’s tag' },
   query: z.strictObject({ limit: z.coerce.number().int().min(1).max(200).optional().describe('50 where not told') }),
@@ -18,6 +20,7 @@ export const findingsOp = {
 } as const satisfies Operation;
 
 export const frameOp = {
+  action: 'frame.read',
   ...{ method: 'get', path: '/frames/{frame}', id: 'frame', summary: 'The mounting of a frame' },
   parts: { frame: '184TC, 112M, FF165 …' },
   query: z.strictObject({
@@ -33,6 +36,7 @@ export const frameOp = {
 } as const satisfies Operation;
 
 export const plateOp = {
+  action: 'set.assess',
   ...{ method: 'post', path: '/plate', id: 'plate', summary: 'Reads the text of a nameplate' },
   body: { schema: z.strictObject({ text: z.string().min(1).max(64_000) }), types: JSON_TYPE },
   answers: { 200: { says: 'The motor as far as it was read, and what was not', schema: plateAnswer } },

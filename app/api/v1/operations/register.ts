@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { swapRequest } from '@/lib/register/commands/swap-request';
 import { JSON_TYPE, type Operation, PATCH_TYPES } from '../operation';
+import { VERDICTS } from '../schemas/judging';
+import { patchOf } from '../schemas/patch-of';
 import {
   areaAnswer,
   motorAnswer,
@@ -14,7 +16,7 @@ import {
 
 const part = {
   limit: z.coerce.number().int().min(1).max(200).optional().describe('At most so many; 50 where not told'),
-  after: z.string().max(200).optional().describe('The “next” of the part before'),
+  after: z.string().max(2_000).optional().describe('The “next” of the part before'),
 };
 const q = z.string().max(200).optional().describe('Words that it is known by');
 
@@ -26,12 +28,14 @@ const NUMBER = { number: 'The motor’s plant number' };
 const LATER = 'It was changed since; “stands” is how it is now';
 
 export const listSetsOp = {
+  action: 'register.read',
   ...{ method: 'get', path: '/sets', id: 'listSets', summary: 'The sets in use, by their tags' },
   query: z.strictObject({ ...part, q }),
   answers: { 200: { says: 'A part of the list', schema: partOf(setAnswer) } },
 } as const satisfies Operation;
 
 export const makeSetOp = {
+  action: 'set.edit',
   ...{ method: 'post', path: '/sets', id: 'makeSet', summary: 'Enters a set with its pump and its supply' },
   body: { schema: setRecord, types: JSON_TYPE },
   once: 'may',
@@ -39,18 +43,21 @@ export const makeSetOp = {
 } as const satisfies Operation;
 
 export const readSetOp = {
+  action: 'register.read',
   ...{ method: 'get', path: '/sets/{tag}', id: 'readSet', summary: 'One set', parts: TAG },
   answers: { 200: { says: 'The set', schema: setAnswer, hasTag: true } },
 } as const satisfies Operation;
 
 export const changeSetOp = {
+  action: 'set.edit',
   ...{ method: 'patch', path: '/sets/{tag}', id: 'changeSet', summary: 'Changes a set', parts: TAG, isGuarded: true },
-  says: 'The keys that are sent are changed, null makes one not known (RFC 7396).',
-  body: { schema: setRecord.partial(), types: PATCH_TYPES },
-  answers: { 200: { says: 'As it stands now', schema: setAnswer, hasTag: true }, 412: { says: LATER } },
+  says: 'The keys that are sent are changed, null makes one not known (RFC 7396). A classification of the other scheme takes out the keys of the first.',
+  body: { schema: patchOf(setRecord), types: PATCH_TYPES },
+  answers: { 200: { says: 'As it stands now', schema: setAnswer, hasTag: true }, 412: { says: LATER, hasTag: true } },
 } as const satisfies Operation;
 
 export const listMotorsOp = {
+  action: 'register.read',
   ...{ method: 'get', path: '/motors', id: 'listMotors', summary: 'The motors, by their plant numbers' },
   query: z.strictObject({
     ...part,
@@ -61,6 +68,7 @@ export const listMotorsOp = {
 } as const satisfies Operation;
 
 export const makeMotorOp = {
+  action: 'motor.edit',
   ...{ method: 'post', path: '/motors', id: 'makeMotor', summary: 'Enters a motor with its plate' },
   body: { schema: motorRecord, types: JSON_TYPE },
   once: 'may',
@@ -68,31 +76,36 @@ export const makeMotorOp = {
 } as const satisfies Operation;
 
 export const readMotorOp = {
+  action: 'register.read',
   ...{ method: 'get', path: '/motors/{number}', id: 'readMotor', summary: 'One motor', parts: NUMBER },
   answers: { 200: { says: 'The motor', schema: motorAnswer, hasTag: true } },
 } as const satisfies Operation;
 
 export const changeMotorOp = {
+  action: 'motor.edit',
   ...{ method: 'patch', path: '/motors/{number}', id: 'changeMotor', summary: 'Changes a motor', parts: NUMBER },
   isGuarded: true,
   says: 'The keys that are sent are changed, null makes one not known (RFC 7396). Ratings are sent all together.',
-  body: { schema: motorRecord.partial(), types: PATCH_TYPES },
-  answers: { 200: { says: 'As it stands now', schema: motorAnswer, hasTag: true }, 412: { says: LATER } },
+  body: { schema: patchOf(motorRecord), types: PATCH_TYPES },
+  answers: { 200: { says: 'As it stands now', schema: motorAnswer, hasTag: true }, 412: { says: LATER, hasTag: true } },
 } as const satisfies Operation;
 
 export const listAreasOp = {
+  action: 'register.read',
   ...{ method: 'get', path: '/areas', id: 'listAreas', summary: 'The areas, by name' },
   query: z.strictObject(part),
   answers: { 200: { says: 'A part of the list', schema: partOf(areaAnswer) } },
 } as const satisfies Operation;
 
 export const listShelvesOp = {
+  action: 'register.read',
   ...{ method: 'get', path: '/shelves', id: 'listShelves', summary: 'The shelves of every store' },
   query: z.strictObject(part),
   answers: { 200: { says: 'A part of the list', schema: partOf(shelfAnswer) } },
 } as const satisfies Operation;
 
 export const makeShelfOp = {
+  action: 'set.edit',
   ...{ method: 'post', path: '/shelves', id: 'makeShelf', summary: 'Adds a shelf to a store' },
   body: { schema: newShelf, types: JSON_TYPE },
   once: 'may',
@@ -100,6 +113,7 @@ export const makeShelfOp = {
 } as const satisfies Operation;
 
 export const recordSwapOp = {
+  action: 'swap.record',
   ...{ method: 'post', path: '/swaps', id: 'recordSwap', summary: 'Records that one motor took another’s place' },
   says: 'It is judged here and kept with its judgement. A motor judged unsuitable goes in only with a note who decided.',
   body: { schema: newSwap, types: JSON_TYPE },
@@ -107,7 +121,10 @@ export const recordSwapOp = {
   answers: {
     201: {
       says: 'It is recorded',
-      schema: z.strictObject({ swapId: z.uuid(), verdict: z.string() }),
+      schema: z.strictObject({
+        swapId: z.uuid(),
+        verdict: z.enum(VERDICTS).nullable().describe('Null: put in without a judgement'),
+      }),
       hasLocation: true,
     },
     409: { says: 'Somebody was first' },

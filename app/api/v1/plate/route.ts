@@ -6,7 +6,7 @@ import { plateOp } from '../operations/judging';
 import { answer, problem } from '../problem';
 
 export const POST = (request: Request) =>
-  askedBy(request, 'set.assess', async () => {
+  askedBy(request, plateOp.action, async () => {
     const sent = await valueSent(request, plateOp.body.types);
     if (sent instanceof Response) return sent;
     const told = read(plateOp.body.schema, sent.value);

@@ -22,7 +22,7 @@ const finding = z
   })
   .meta({ id: 'Finding' });
 
-const VERDICTS = ['straight-swap', 'swap-with-work', 'check-first', 'unsuitable'] as const;
+export const VERDICTS = ['straight-swap', 'swap-with-work', 'check-first', 'unsuitable'] as const;
 
 export const result = z
   .strictObject({

@@ -14,7 +14,7 @@ import { querySent } from '../query-sent';
 import { newSetOf } from '../record-of';
 
 export const GET = (request: Request) =>
-  askedBy(request, 'register.read', async (actor) => {
+  askedBy(request, listSetsOp.action, async (actor) => {
     const asked = querySent(request, listSetsOp.query);
     if (asked instanceof Response) return asked;
     const keys = keysOf(asked.after, 1);
@@ -29,7 +29,7 @@ export const GET = (request: Request) =>
   });
 
 export const POST = (request: Request) =>
-  askedBy(request, 'set.edit', async (actor) => {
+  askedBy(request, makeSetOp.action, async (actor) => {
     const sent = await valueSent(request, makeSetOp.body.types);
     if (sent instanceof Response) return sent;
     const told = read(makeSetOp.body.schema, sent.value);
@@ -46,6 +46,7 @@ export const POST = (request: Request) =>
       const made = (await setsWhole(tx, actor.siteId, [id])).get(id);
       if (made === undefined) throw new Error('a set that was entered is not there');
       const location = `/api/v1${setPath(String(made.state.tag))}`;
-      return { status: 201, body: answerOfSet(made), location, tag: tagOf(made.version) };
+      const body = answerOfSet(made);
+      return { status: 201, body, location, tag: tagOf(body) };
     });
   });

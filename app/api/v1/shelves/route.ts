@@ -10,7 +10,7 @@ import { answer, problem } from '../problem';
 import { querySent } from '../query-sent';
 
 export const GET = (request: Request) =>
-  askedBy(request, 'register.read', async (actor) => {
+  askedBy(request, listShelvesOp.action, async (actor) => {
     const asked = querySent(request, listShelvesOp.query);
     if (asked instanceof Response) return asked;
     const keys = keysOf(asked.after, 2);
@@ -27,7 +27,7 @@ export const GET = (request: Request) =>
   });
 
 export const POST = (request: Request) =>
-  askedBy(request, 'set.edit', async (actor) => {
+  askedBy(request, makeShelfOp.action, async (actor) => {
     const sent = await valueSent(request, makeShelfOp.body.types);
     if (sent instanceof Response) return sent;
     const told = read(makeShelfOp.body.schema, sent.value);

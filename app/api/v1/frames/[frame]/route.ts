@@ -7,7 +7,7 @@ import { querySent } from '../../query-sent';
 
 /** The mounting of a frame, as `npm run frame` tells it. */
 export const GET = (request: Request, { params }: { params: Promise<{ frame: string }> }) =>
-  askedBy(request, 'frame.read', async () => {
+  askedBy(request, frameOp.action, async () => {
     const asked = querySent(request, frameOp.query);
     if (asked instanceof Response) return asked;
     const { mounting = null, poles = null, system = null } = asked;

@@ -5,33 +5,29 @@ import { motorWhole } from '@/lib/register/queries/records-after';
 import { answerOfMotor } from '../../answers';
 import { askedBy } from '../../asked-by';
 import { changeSent } from '../../change-sent';
-import { hasAlready, tagOf } from '../../entity-tag';
-import { changeMotorOp } from '../../operations/register';
-import { answer, problem } from '../../problem';
+import { tagged } from '../../entity-tag';
+import { changeMotorOp, readMotorOp } from '../../operations/register';
+import { problem } from '../../problem';
 
 interface Context {
   params: Promise<{ number: string }>;
 }
 
 export const GET = (request: Request, { params }: Context) =>
-  askedBy(request, 'register.read', async (actor) => {
+  askedBy(request, readMotorOp.action, async (actor) => {
     const motor = await motorNamed(actor, (await params).number);
-    if (motor === null) return NOT_HERE();
-    const etag = tagOf(motor.version);
-    return hasAlready(request, motor.version)
-      ? new Response(null, { status: 304, headers: { etag } })
-      : answer(answerOfMotor(motor), 200, { etag });
+    return motor === null ? NOT_HERE() : tagged(request, answerOfMotor(motor));
   });
 
 export const PATCH = (request: Request, { params }: Context) =>
-  askedBy(request, 'motor.edit', async (actor) => {
+  askedBy(request, changeMotorOp.action, async (actor) => {
     const motor = await motorNamed(actor, (await params).number);
     if (motor === null) return NOT_HERE();
     return changeSent(request, actor, {
-      ...{ thing: 'motor', operation: changeMotorOp, record: motor },
+      ...{ thing: 'motor', operation: changeMotorOp, record: motor, asRead: answerOfMotor(motor) },
       now: async () => {
         const now = await motorWhole(actor, motor.id);
-        return now === null ? null : { version: now.version, body: answerOfMotor(now) };
+        return now === null ? null : answerOfMotor(now);
       },
     });
   });

@@ -5,33 +5,29 @@ import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { answerOfSet } from '../../answers';
 import { askedBy } from '../../asked-by';
 import { changeSent } from '../../change-sent';
-import { hasAlready, tagOf } from '../../entity-tag';
-import { changeSetOp } from '../../operations/register';
-import { answer, problem } from '../../problem';
+import { tagged } from '../../entity-tag';
+import { changeSetOp, readSetOp } from '../../operations/register';
+import { problem } from '../../problem';
 
 interface Context {
   params: Promise<{ tag: string }>;
 }
 
 export const GET = (request: Request, { params }: Context) =>
-  askedBy(request, 'register.read', async (actor) => {
+  askedBy(request, readSetOp.action, async (actor) => {
     const set = await setNamed(actor, (await params).tag);
-    if (set === null) return NOT_HERE();
-    const etag = tagOf(set.version);
-    return hasAlready(request, set.version)
-      ? new Response(null, { status: 304, headers: { etag } })
-      : answer(answerOfSet(set), 200, { etag });
+    return set === null ? NOT_HERE() : tagged(request, answerOfSet(set));
   });
 
 export const PATCH = (request: Request, { params }: Context) =>
-  askedBy(request, 'set.edit', async (actor) => {
+  askedBy(request, changeSetOp.action, async (actor) => {
     const set = await setNamed(actor, (await params).tag);
     if (set === null) return NOT_HERE();
     return changeSent(request, actor, {
-      ...{ thing: 'set', operation: changeSetOp, record: set },
+      ...{ thing: 'set', operation: changeSetOp, record: set, asRead: answerOfSet(set) },
       now: async () => {
         const now = await setWhole(actor, set.id);
-        return now === null ? null : { version: now.version, body: answerOfSet(now) };
+        return now === null ? null : answerOfSet(now);
       },
     });
   });

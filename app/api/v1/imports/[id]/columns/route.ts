@@ -8,7 +8,7 @@ import { answer, problem } from '../../../problem';
 import { importAnswerOf } from '../../import-answer';
 
 export const POST = (request: Request, { params }: { params: Promise<{ id: string }> }) =>
-  askedBy(request, 'import.run', async (actor) => {
+  askedBy(request, confirmImportOp.action, async (actor) => {
     const sent = await valueSent(request, confirmImportOp.body.types);
     if (sent instanceof Response) return sent;
     const told = read(confirmImportOp.body.schema, sent.value);

@@ -9,7 +9,7 @@ import { importAnswerOf } from '../../import-answer';
 const STEPS = { apply: applyImport, cancel: cancelImport, resume: resumeImport, undo: undoImport } as const;
 
 export const POST = (request: Request, { params }: { params: Promise<{ id: string }> }) =>
-  askedBy(request, 'import.run', async (actor) => {
+  askedBy(request, steerImportOp.action, async (actor) => {
     const sent = await valueSent(request, steerImportOp.body.types);
     if (sent instanceof Response) return sent;
     const told = read(steerImportOp.body.schema, sent.value);

@@ -10,7 +10,7 @@ import { answer, problem } from '../../../problem';
 import { querySent } from '../../../query-sent';
 
 export const GET = (request: Request, { params }: { params: Promise<{ tag: string }> }) =>
-  askedBy(request, 'set.assess', async (actor) => {
+  askedBy(request, findingsOp.action, async (actor) => {
     const asked = querySent(request, findingsOp.query);
     if (asked instanceof Response) return asked;
     const known = await setByTag(actor, written((await params).tag));
