@@ -13,6 +13,8 @@ export const BODIES: Readonly<Record<string, object>> = {
     place: 'at-repair',
   },
   changeMotor: { massKg: 41 },
+  makeArea: { name: 'Fillers', surroundings: { ip: 'IP55', washdown: true, classification: null } },
+  makeStore: { name: 'Main' },
   makeShelf: { storeId: '6f1c1d9e-6f0b-4a53-9d0e-2f6f4f4a1f10', name: 'B 4' },
   recordSwap: {
     setId: '0d5c9a1e-51f0-4b6e-8f0c-6a0b6d2d1c11',

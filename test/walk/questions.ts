@@ -23,4 +23,5 @@ export const QUESTIONS = [
   '/api/v1/motors?q={motor}',
   '/api/v1/areas',
   '/api/v1/shelves',
+  '/api/v1/stores',
 ] as const;

@@ -33,6 +33,13 @@ export const ROUTE_DOORS: readonly RouteDoor[] = [
   { route: 'POST theme', at: '/theme', may: 'anybody' },
   { route: 'GET api/v1/areas', ...read, at: '/api/v1/areas', may: everyone },
   {
+    route: 'POST api/v1/areas',
+    ...write,
+    at: '/api/v1/areas',
+    may: desk,
+    ...json({ name: 'Walk' }),
+  },
+  {
     route: 'POST api/v1/assess',
     ...judge,
     at: '/api/v1/assess',
@@ -119,6 +126,8 @@ export const ROUTE_DOORS: readonly RouteDoor[] = [
       ...{ why: 'Walk', note: null, workDone: [], checks: [] },
     }),
   },
+  { route: 'GET api/v1/stores', ...read, at: '/api/v1/stores', may: everyone },
+  { route: 'POST api/v1/stores', ...write, at: '/api/v1/stores', may: desk, ...json({ name: 'Walk' }) },
   { route: 'GET audit/export', ...read, at: '/audit/export', may: desk },
   { route: 'GET exports/[kind]', ...read, at: '/exports/sets', may: desk },
   { route: 'GET imports/[id]/refused', ...write, at: '/imports/{import}/refused', may: desk, elsewhere: 404 },

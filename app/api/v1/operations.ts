@@ -2,16 +2,14 @@ import type { Operation } from './operation';
 import { documentOp } from './operations/document';
 import { confirmImportOp, importRowsOp, readImportOp, startImportOp, steerImportOp } from './operations/imports';
 import { assessOp, findingsOp, frameOp, plateOp } from './operations/judging';
+import { listAreasOp, listShelvesOp, listStoresOp, makeAreaOp, makeShelfOp, makeStoreOp } from './operations/places';
 import {
   changeMotorOp,
   changeSetOp,
-  listAreasOp,
   listMotorsOp,
   listSetsOp,
-  listShelvesOp,
   makeMotorOp,
   makeSetOp,
-  makeShelfOp,
   readMotorOp,
   readSetOp,
   recordSwapOp,
@@ -29,6 +27,9 @@ export const OPERATIONS: readonly Operation[] = [
   readMotorOp,
   changeMotorOp,
   listAreasOp,
+  makeAreaOp,
+  listStoresOp,
+  makeStoreOp,
   listShelvesOp,
   makeShelfOp,
   recordSwapOp,

@@ -52,7 +52,7 @@ function merged(target: unknown, patch: unknown, path: string): unknown {
 }
 
 /** Texts without the blanks around them, as their schemas take them. */
-function bareText<T>(sent: T): T {
+export function bareText<T>(sent: T): T {
   if (typeof sent === 'string') return sent.trim() as T;
   if (Array.isArray(sent)) return sent.map(bareText) as T;
   if (!isObject(sent)) return sent;

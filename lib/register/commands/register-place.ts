@@ -13,29 +13,35 @@ export type RegisteredPlace =
   | { outcome: 'refused'; problems: Problem[] };
 
 /** Adds an area with its surroundings. */
-export const registerArea = (actor: Actor, told: object): Promise<RegisteredPlace> => {
+export const registerArea = (actor: Actor, told: object): Promise<RegisteredPlace> =>
+  registering((tx) => registerAreaIn(tx, actor, told));
+
+/** The same in a transaction that does more besides; so with stores and shelves. */
+export function registerAreaIn(tx: Tx, actor: Actor, told: object): Promise<RegisteredPlace> {
   must(actor, 'set.edit');
-  return registerPlace(actor, 'area', stateOf(told));
-};
+  return registerPlaceIn(tx, actor, 'area', stateOf(told));
+}
 
 /** Adds a store. */
-export const registerStore = (actor: Actor, name: string): Promise<RegisteredPlace> => {
+export const registerStore = (actor: Actor, name: string): Promise<RegisteredPlace> =>
+  registering((tx) => registerStoreIn(tx, actor, name));
+
+export function registerStoreIn(tx: Tx, actor: Actor, name: string): Promise<RegisteredPlace> {
   must(actor, 'set.edit');
-  return registerPlace(actor, 'store', stateOf({ name }));
-};
+  return registerPlaceIn(tx, actor, 'store', stateOf({ name }));
+}
 
 /** Adds a shelf to a store. */
 export const registerShelf = (actor: Actor, storeId: string, name: string): Promise<RegisteredPlace> =>
-  triedAgain(() => db.$transaction((tx) => registerShelfIn(tx, actor, storeId, name)));
+  registering((tx) => registerShelfIn(tx, actor, storeId, name));
 
-/** The same in a transaction that does more besides. */
 export function registerShelfIn(tx: Tx, actor: Actor, storeId: string, name: string): Promise<RegisteredPlace> {
   must(actor, 'set.edit');
   return registerPlaceIn(tx, actor, 'shelf', stateOf({ name, storeId }));
 }
 
-const registerPlace = (actor: Actor, thing: 'area' | 'store', state: State): Promise<RegisteredPlace> =>
-  triedAgain(() => db.$transaction((tx) => registerPlaceIn(tx, actor, thing, state)));
+const registering = (work: (tx: Tx) => Promise<RegisteredPlace>): Promise<RegisteredPlace> =>
+  triedAgain(() => db.$transaction(work));
 
 async function registerPlaceIn(
   tx: Tx,

@@ -1,18 +1,25 @@
-import { areasAfter } from '@/lib/register/queries/places-after';
+import { registerAreaIn } from '@/lib/register/commands/register-place';
+import { areaKnown, areasAfter } from '@/lib/register/queries/places-after';
 import { askedBy } from '../asked-by';
-import { listAreasOp } from '../operations/register';
-import { keysOf, placeOf } from '../place-in-list';
-import { answer } from '../problem';
-import { querySent } from '../query-sent';
+import { makeSent } from '../make-sent';
+import { listAreasOp, makeAreaOp } from '../operations/places';
+import { byNames, partSent } from '../part-sent';
+import { bareText } from '../record-of';
 
 export const GET = (request: Request) =>
-  askedBy(request, listAreasOp.action, async (actor) => {
-    const asked = querySent(request, listAreasOp.query);
-    if (asked instanceof Response) return asked;
-    const keys = keysOf(asked.after, 1);
-    if (keys instanceof Response) return keys;
-    const take = asked.limit ?? 50;
-    const areas = await areasAfter(actor, keys[0] ?? null, take + 1);
-    const last = areas.length > take ? areas[take - 1] : undefined;
-    return answer({ items: areas.slice(0, take), next: last === undefined ? null : placeOf([last.name]) });
-  });
+  askedBy(request, listAreasOp.action, (actor) =>
+    partSent(request, listAreasOp, {
+      isPlace: byNames(1),
+      find: (behind, take) => areasAfter(actor, behind?.[0] ?? null, take),
+      keysAt: ({ name }) => [name],
+      told: (area) => area,
+    }),
+  );
+
+export const POST = (request: Request) =>
+  askedBy(request, makeAreaOp.action, (actor) =>
+    makeSent(request, actor, makeAreaOp, 'The area cannot be added as it stands.', async (tx, _, sent) => {
+      const done = await registerAreaIn(tx, actor, bareText(sent));
+      return done.outcome === 'refused' ? done : { outcome: 'made', body: await areaKnown(tx, actor, done.id) };
+    }),
+  );

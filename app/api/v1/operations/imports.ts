@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { ROW_OUTCOMES } from '@/lib/register/queries/import-rows';
 import { JSON_TYPE, type Operation } from '../operation';
 import { confirmed, importAnswer, importRow, step } from '../schemas/imports';
-import { partOf } from '../schemas/records';
+import { part, partOf } from '../schemas/part';
 
 const ID = { id: 'The import’s id' };
 
@@ -42,8 +42,7 @@ export const importRowsOp = {
   },
   query: z.strictObject({
     outcome: z.enum(ROW_OUTCOMES).optional().describe('Only rows of which this came'),
-    limit: z.coerce.number().int().min(1).max(500).optional().describe('100 where not told'),
-    after: z.string().max(2_000).optional().describe('The “next” of the part before'),
+    ...part,
   }),
   answers: { 200: { says: 'A part of the rows', schema: partOf(importRow) } },
 } as const satisfies Operation;

@@ -2,22 +2,10 @@ import { z } from 'zod';
 import { swapRequest } from '@/lib/register/commands/swap-request';
 import { JSON_TYPE, type Operation, PATCH_TYPES } from '../operation';
 import { VERDICTS } from '../schemas/judging';
+import { part, partOf } from '../schemas/part';
 import { patchOf } from '../schemas/patch-of';
-import {
-  areaAnswer,
-  motorAnswer,
-  motorRecord,
-  newShelf,
-  partOf,
-  setAnswer,
-  setRecord,
-  shelfAnswer,
-} from '../schemas/records';
+import { motorAnswer, motorRecord, setAnswer, setRecord } from '../schemas/records';
 
-const part = {
-  limit: z.coerce.number().int().min(1).max(200).optional().describe('At most so many; 50 where not told'),
-  after: z.string().max(2_000).optional().describe('The “next” of the part before'),
-};
 const q = z.string().max(200).optional().describe('Words that it is known by');
 
 const { key: _key, ...swap } = swapRequest.shape;
@@ -88,28 +76,6 @@ export const changeMotorOp = {
   says: 'The keys that are sent are changed, null makes one not known (RFC 7396). Ratings are sent all together.',
   body: { schema: patchOf(motorRecord), types: PATCH_TYPES },
   answers: { 200: { says: 'As it stands now', schema: motorAnswer, hasTag: true }, 412: { says: LATER, hasTag: true } },
-} as const satisfies Operation;
-
-export const listAreasOp = {
-  action: 'register.read',
-  ...{ method: 'get', path: '/areas', id: 'listAreas', summary: 'The areas, by name' },
-  query: z.strictObject(part),
-  answers: { 200: { says: 'A part of the list', schema: partOf(areaAnswer) } },
-} as const satisfies Operation;
-
-export const listShelvesOp = {
-  action: 'register.read',
-  ...{ method: 'get', path: '/shelves', id: 'listShelves', summary: 'The shelves of every store' },
-  query: z.strictObject(part),
-  answers: { 200: { says: 'A part of the list', schema: partOf(shelfAnswer) } },
-} as const satisfies Operation;
-
-export const makeShelfOp = {
-  action: 'set.edit',
-  ...{ method: 'post', path: '/shelves', id: 'makeShelf', summary: 'Adds a shelf to a store' },
-  body: { schema: newShelf, types: JSON_TYPE },
-  once: 'may',
-  answers: { 201: { says: 'It is in the store', schema: shelfAnswer } },
 } as const satisfies Operation;
 
 export const recordSwapOp = {

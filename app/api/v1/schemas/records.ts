@@ -57,20 +57,3 @@ export const motorAnswer = z
     shelf: z.string().nullable(),
   })
   .meta({ id: 'Motor' });
-
-export const areaAnswer = z
-  .strictObject({ id: z.uuid(), name: z.string(), surroundings: asSent('Surroundings', set.shape.surroundings) })
-  .meta({ id: 'Area' });
-
-export const shelfAnswer = z
-  .strictObject({ id: z.uuid(), name: z.string(), storeId: z.uuid(), store: z.string() })
-  .meta({ id: 'Shelf' });
-
-export const newShelf = z.strictObject({ storeId: z.uuid(), name: text(80) });
-
-/** A part of a list, and where the next begins. */
-export const partOf = <T extends z.ZodType>(item: T) =>
-  z.strictObject({
-    items: z.array(item),
-    next: z.string().nullable().describe('Sent as “after”; null: the list ends'),
-  });
