@@ -16,6 +16,18 @@ const TASKS: readonly { href: string; words: string; says: string; needs: Action
     needs: 'set.edit',
   },
   { href: '/motors/new', words: 'Enter a motor', says: 'From its plate, pasted or typed', needs: 'motor.edit' },
+  {
+    href: '/motors/no-plate',
+    words: 'A motor without a plate',
+    says: 'What it is, found out step by step',
+    needs: 'frame.read',
+  },
+  {
+    href: '/frames/measure',
+    words: 'Frame by a tape',
+    says: 'Which frames it can be by what was measured',
+    needs: 'frame.read',
+  },
   { href: '/imports', words: 'Import', says: 'Lists of nameplates, from CSV or XLSX', needs: 'import.run' },
   { href: '/doubts', words: 'Doubts', says: 'What cannot be right on a plate or a set', needs: 'doubt.accept' },
   { href: '/areas', words: 'Areas', says: 'The parts of the plant and what surrounds their sets', needs: 'set.edit' },

@@ -14,6 +14,7 @@ import { SavedNote } from '../record/saved-note';
 import { personOf, whoMay } from '../who-is-here';
 import { MotorFilters } from './motor-filters';
 import { MotorTable } from './motor-table';
+import { NoPlateLinks } from './no-plate-links';
 
 export const metadata: Metadata = { title: 'Motors' };
 
@@ -41,6 +42,7 @@ export default answered(async function MotorsPage({ searchParams }: PageProps<'/
           </Link>
         )}
       </div>
+      <NoPlateLinks />
       <SavedNote query={query} />
       <MotorFilters filter={filter} shelves={places} />
       <Views page="/motors" query={question} views={views} />

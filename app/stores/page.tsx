@@ -5,6 +5,7 @@ import { answered } from '../answered';
 import { Empty } from '../look/empty';
 import { SectionHead } from '../look/section-head';
 import { Sheet } from '../look/sheet';
+import { NoPlateLinks } from '../motors/no-plate-links';
 import { personOf, whoMay } from '../who-is-here';
 import { ShelfLines } from './shelf-lines';
 
@@ -18,6 +19,7 @@ export default answered(async function StoresPage() {
   return (
     <Sheet wide current="/stores" person={personOf(actor)}>
       <h1 className="page">Stores</h1>
+      <NoPlateLinks />
       {offered.length === 0 && (
         <Empty
           title="No motor waits for a set"

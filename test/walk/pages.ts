@@ -38,7 +38,7 @@ export const PAGE_DOORS: readonly PageDoor[] = [
   { page: 'motors/[number]/on', at: '/motors/{motor}/on', may: everyone, isOfOne: true },
   { page: 'motors/bulk', at: '/motors/bulk', may: desk },
   { page: 'motors/new', at: '/motors/new', may: desk },
-  { page: 'motors/no-plate', at: '/motors/no-plate?rpm=1450&hertz=50', may: everyone },
+  { page: 'motors/no-plate', at: '/motors/no-plate?step=found&rpm=1450&hertz=50', may: everyone },
   { page: 'people', at: '/people', may: office },
   { page: 'people/[id]', at: '/people/{person}', may: office, isOfOne: true },
   { page: 'person', at: '/person', may: everyone },

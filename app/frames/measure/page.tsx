@@ -5,11 +5,9 @@ import { Sheet } from '@/app/look/sheet';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { may } from '@/lib/auth/may';
 import { ownUnits } from '@/lib/register/queries/own-units';
-import { framesMeasured } from '@/lib/standards/measured/frames-measured';
-import { tellApart, twinsOf } from '@/lib/standards/measured/tell-apart';
 import { FramesFound } from './frames-found';
 import { MeasureForm } from './measure-form';
-import { measuredAsked } from './measured-asked';
+import { isMeasured, measuredAsked } from './measured-asked';
 
 export const metadata: Metadata = { title: 'Frame by a tape' };
 
@@ -17,31 +15,23 @@ export const metadata: Metadata = { title: 'Frame by a tape' };
 export default answered(async function MeasurePage({ searchParams }: PageProps<'/frames/measure'>) {
   const query = await searchParams;
   const actor = await whoMay('frame.read', '/frames/measure');
-  const units = await ownUnits(actor);
-  const asked = measuredAsked(query, units);
-  const isMeasured = Object.keys(asked.measured).length > 0;
-  const found = framesMeasured(asked.measured, asked.face, asked.tool);
+  const asked = measuredAsked(query, await ownUnits(actor));
   return (
-    <Sheet current="/frames" person={personOf(actor)} back={{ href: '/frames', words: 'Frames' }}>
+    <Sheet wide current="/frames" person={personOf(actor)} back={{ href: '/frames', words: 'Frames' }}>
       <h1 className="page">Frame by a tape</h1>
       <p className="mt-2">
-        Measure what you can reach; each reading leaves fewer frames. Bare figures are taken in{' '}
-        {units === 'us' ? 'inches' : 'millimetres'}; “4 1/2 in” and “114 mm” are read as well.{' '}
+        Measure what you can reach: each reading leaves fewer frames. Bare figures are taken in{' '}
+        {asked.units === 'us' ? 'inches' : 'millimetres'}; “4 1/2 in” and “114 mm” are read as well.
+      </p>
+      <p className="pt-3">
         <Link className="to" href="/motors/no-plate">
-          A motor without a plate
+          No plate at all? Step by step
         </Link>
       </p>
-      {isMeasured && (
-        <FramesFound
-          found={found}
-          next={tellApart(found.fits, asked.measured, asked.tool)}
-          twins={twinsOf(found.fits)}
-          asked={asked}
-          units={units}
-          mayEnter={may(actor, 'motor.edit')}
-        />
-      )}
-      <MeasureForm asked={asked} units={units} action="/frames/measure" />
+      <div className={isMeasured(asked) ? 'cols' : ''}>
+        {isMeasured(asked) && <FramesFound asked={asked} mayEnter={may(actor, 'motor.edit')} />}
+        <MeasureForm asked={asked} />
+      </div>
     </Sheet>
   );
 });

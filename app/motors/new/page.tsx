@@ -10,8 +10,11 @@ import { Sheet } from '../../look/sheet';
 import { asked } from '../../record/record-state';
 import { personOf, whoMay } from '../../who-is-here';
 import { MotorForm } from '../motor-form';
+import { NoPlateLinks } from '../no-plate-links';
 import { PlatePasteForm } from '../plate-paste';
 import { shelfChoices } from '../shelf-choices';
+import { ToldNote } from '../told-note';
+import { toldOf } from '../told-of';
 
 export const metadata: Metadata = { title: 'Enter a motor' };
 // What is typed is read off the picture above it: both stay in sight over a phone's keyboard.
@@ -23,19 +26,19 @@ export default answered(async function NewMotorPage({ searchParams }: PageProps<
   const [units, places, query] = await Promise.all([ownUnits(actor), shelves(actor), searchParams]);
   const plate = typeof query.plate === 'string' ? query.plate : '';
   const read = plate === '' ? null : readPlate(plate);
-  const told = Object.entries(query).flatMap(([path, value]) =>
-    typeof value === 'string' && MOTOR_FIELDS.some((field) => field.path === path) ? [[path, value] as const] : [],
-  );
+  const told = toldOf(query);
   const typed: Typed = {
     ...(read &&
       shownIn(MOTOR_FIELDS, stateOf({ ...read.motor, unread: read.unread.join('\n') || null }), units, {
         hasRatings: true,
       })),
-    ...Object.fromEntries(told),
+    ...told,
   };
   return (
     <Sheet wide person={personOf(actor)} back={{ href: '/motors', words: 'Motors' }}>
       <h1 className="page">Enter a motor</h1>
+      <ToldNote told={told} />
+      <NoPlateLinks />
       <PlatePasteForm />
       <MotorForm
         first={asked(typed, null)}

@@ -1,61 +1,70 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { answered } from '@/app/answered';
 import { FramesFound } from '@/app/frames/measure/frames-found';
-import { MeasureForm } from '@/app/frames/measure/measure-form';
-import { measuredAsked } from '@/app/frames/measure/measured-asked';
+import { isMeasured } from '@/app/frames/measure/measured-asked';
+import { SectionHead } from '@/app/look/section-head';
 import { Sheet } from '@/app/look/sheet';
+import { setPath } from '@/app/paths';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { may } from '@/lib/auth/may';
 import { ownUnits } from '@/lib/register/queries/own-units';
 import { framesMeasured } from '@/lib/standards/measured/frames-measured';
-import { tellApart, twinsOf } from '@/lib/standards/measured/tell-apart';
+import { knownFields } from './known-fields';
 import { KnownSoFar } from './known-so-far';
-import { SightFields } from './sight-fields';
-import { sightAsked } from './told-by-sight';
+import { LeftSoFar } from './left-so-far';
+import { StepForm } from './step-form';
+import { indexOf, STEPS, stepOf } from './steps';
+import { walkAsked } from './walk-asked';
 
 export const metadata: Metadata = { title: 'A motor without a plate' };
 
-/** What a motor is, found out step by step when its plate is gone. */
+/** What a motor is, found out step by step when its plate is gone; what was found stands in the address. */
 export default answered(async function NoPlatePage({ searchParams }: PageProps<'/motors/no-plate'>) {
   const query = await searchParams;
   const actor = await whoMay('frame.read', '/motors/no-plate');
-  const units = await ownUnits(actor);
-  const asked = measuredAsked(query, units);
-  const sight = sightAsked(query);
-  const found = framesMeasured(asked.measured, asked.face, asked.tool);
-  const isTold = Object.keys(asked.measured).length > 0 || Object.keys(sight.typed).length > 0;
+  const asked = walkAsked(query, await ownUnits(actor));
+  const step = stepOf(query.step);
+  const { measured, seen, tool } = asked.tape;
+  const { fits } = framesMeasured(measured, seen, tool);
   const mayEnter = may(actor, 'motor.edit');
+  const isEnd = step === 'found';
+  const back =
+    asked.set === null ? { href: '/motors', words: 'Motors' } : { href: setPath(asked.set), words: asked.set };
   return (
-    <Sheet current="/motors" person={personOf(actor)} back={{ href: '/motors', words: 'Motors' }}>
+    <Sheet current="/motors" person={personOf(actor)} back={back}>
       <h1 className="page">A motor without a plate</h1>
-      <p className="mt-2">
-        Look first for a plate under paint and grease, a number stamped in the frame or the shaft end, a sticker in the
-        terminal box, and the paper of the pump. Then step by step; every step may be left out.
-      </p>
-      <div className="problem-list">
-        <p>
-          <b>Before hands go near it:</b> isolate, lock off and prove dead, second feeds too (heater, brake, control); a
-          drive’s DC link needs its time. The terminal box is opened by a competent person, to local codes.
-        </p>
-      </div>
-      {isTold && (
+      <SectionHead
+        title={STEPS[indexOf(step)]?.title}
+        aside={isEnd ? 'the end' : `step ${indexOf(step) + 1} of ${STEPS.length - 1}, each may be left out`}
+      />
+      {isEnd ? (
         <>
-          <KnownSoFar asked={asked} sight={sight} fits={found.fits} mayEnter={mayEnter} />
-          {Object.keys(asked.measured).length > 0 && (
-            <FramesFound
-              found={found}
-              next={tellApart(found.fits, asked.measured, asked.tool)}
-              twins={twinsOf(found.fits)}
-              asked={asked}
-              units={units}
-              mayEnter={mayEnter}
-            />
-          )}
+          <KnownSoFar asked={asked} fits={fits} mayEnter={mayEnter} />
+          {isMeasured(asked.tape) && <FramesFound asked={asked.tape} mayEnter={mayEnter} more={knownFields(asked)} />}
+        </>
+      ) : (
+        <>
+          <StepForm step={step} asked={asked} />
+          {isMeasured(asked.tape) && <LeftSoFar fits={fits} />}
         </>
       )}
-      <MeasureForm asked={asked} units={units} action="/motors/no-plate">
-        <SightFields sight={sight} />
-      </MeasureForm>
+      <nav aria-label="Steps" className="screen-only">
+        <SectionHead title="Steps" />
+        <ol className="walk-steps">
+          {STEPS.map(({ id, title }) => (
+            <li key={id}>
+              <Link
+                className="to"
+                aria-current={id === step ? 'step' : undefined}
+                href={`/motors/no-plate?${new URLSearchParams([...asked.carried, ['step', id]])}`}
+              >
+                {title}
+              </Link>
+            </li>
+          ))}
+        </ol>
+      </nav>
     </Sheet>
   );
 });

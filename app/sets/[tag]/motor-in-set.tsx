@@ -10,6 +10,7 @@ import { ratingRowOf } from '@/lib/matching/context/rating-row';
 import type { PumpSet } from '@/lib/plant/set';
 import type { KnownSet } from '@/lib/register/queries/set-by-tag';
 import { motorDimensions } from '@/lib/standards/motor-dimensions';
+import { figure } from '@/lib/units/figure';
 
 /** The motor now in the set, its plate in short and in full. */
 export function MotorInSet({ row, set }: { row: KnownSet['row']; set: PumpSet }) {
@@ -22,6 +23,7 @@ export function MotorInSet({ row, set }: { row: KnownSet['row']; set: PumpSet })
           No motor is on record here. What can go in is judged by what is measured at the set; whatever nobody measured
           comes out as a check.
         </p>
+        <NoPlateLink of={{ set: row.tag }} set={set} />
       </section>
     );
   const atSupply = ratingRowOf(set, motor).plate;
@@ -48,6 +50,21 @@ export function MotorInSet({ row, set }: { row: KnownSet['row']; set: PumpSet })
         </summary>
         <PlateFacts motor={motor} />
       </details>
+      <NoPlateLink of={{ motor: motor.id }} set={set} />
     </section>
+  );
+}
+
+/** The way to find out what it is, with what the set tells of it. */
+function NoPlateLink({ of, set }: { of: { set: string } | { motor: string }; set: PumpSet }) {
+  // On a drive the supply's hertz are not what it runs at.
+  const hertz = set.supply.start === 'drive' ? null : set.supply.hertz;
+  const query = new URLSearchParams({ ...of, ...(hertz !== null && { hertz: figure(hertz, 1) }) });
+  return (
+    <p className="screen-only">
+      <Link className="to" href={`/motors/no-plate?${query}`}>
+        {'set' in of ? 'No plate to read? Find out what it is' : 'Its plate is gone or wrong? Find out what it is'}
+      </Link>
+    </p>
   );
 }

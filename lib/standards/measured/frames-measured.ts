@@ -1,8 +1,6 @@
 import { type FrameOption, frameOptions } from './frame-options';
-import { type Measurable, type Measured, type Misfit, misfitsOf, type Tool } from './misfit';
-
-/** What is known of its face: that it has none, or how its holes are. */
-export type FaceSeen = 'none' | 'tapped' | 'through';
+import { figureOf, MEASURABLE, type Measurable, type Measured, type Misfit, misfitsOf, type Tool } from './misfit';
+import { type Seen, suits } from './seen';
 
 export interface FrameFound {
   option: FrameOption;
@@ -11,6 +9,8 @@ export interface FrameFound {
   worst: number;
   /** Measured, and not fixed by the standard for this frame: it says nothing for it. */
   untold: Measurable[];
+  /** Fixed by the standard for this frame, and not measured: where it may still turn out to be another. */
+  unmeasured: Measurable[];
 }
 
 export interface FramesMeasured {
@@ -25,18 +25,18 @@ const NEAR_MM = 12;
 const MOST_NEAR = 8;
 
 /**
- * The frames, NEMA and IEC, that a motor can be by what was measured at it. What was not measured rules nothing out; a
- * face that was seen does.
+ * The frames, NEMA and IEC, that a motor can be by what was measured at it, by their worst misfit. What was not measured
+ * rules nothing out and is listed; a face that was seen does.
  */
-export function framesMeasured(measured: Measured, face: FaceSeen | null, tool: Tool): FramesMeasured {
-  const found = frameOptions()
-    .filter((option) => suits(option, face, measured))
+export function framesMeasured(measured: Measured, seen: Seen, tool: Tool): FramesMeasured {
+  const found = suits(frameOptions(), seen, measured)
     .map((option): FrameFound => {
       const misfits = misfitsOf(option, measured, tool);
       return {
         ...{ option, misfits },
         worst: Math.max(0, ...misfits.map(({ beyond }) => beyond ?? 0)),
         untold: misfits.flatMap(({ name, need }) => (need === null ? [name] : [])),
+        unmeasured: MEASURABLE.filter((name) => measured[name] === undefined && figureOf(option, name) !== null),
       };
     })
     .filter(({ misfits }) => misfits.some(({ need }) => need !== null))
@@ -47,22 +47,15 @@ export function framesMeasured(measured: Measured, face: FaceSeen | null, tool: 
   };
 }
 
-/** One without a face is not asked for a face; one whose face nobody looked at may have any, and stands as its foot motor. */
-function suits({ fit }: FrameOption, face: FaceSeen | null, measured: Measured): boolean {
-  const isFaceMeasured = FACE.some((name) => measured[name] !== undefined);
-  if (face === 'none') return fit.face === null;
-  if (fit.face === null) return face === null && !isFaceMeasured;
-  if (face === null) return isFaceMeasured;
-  const isThrough = fit.face.kind === 'D' || fit.face.kind === 'FF';
-  return isThrough === (face === 'through');
-}
-
-const FACE: readonly Measurable[] = ['pitchCircleMm', 'spigotMm', 'faceDiameterMm'];
-
-/** By the worst reading, then by how much of what was measured the standard says nothing, then by the sum of all. */
+/** By how far the worst reading lies beyond what it may; then those of which the standard tells more, and the smaller misfit. */
 function nearerFirst(a: FrameFound, b: FrameFound): number {
-  return a.worst - b.worst || a.untold.length - b.untold.length || sumOf(a) - sumOf(b);
+  return (
+    a.worst - b.worst ||
+    a.untold.length - b.untold.length ||
+    greatest(a) - greatest(b) ||
+    a.unmeasured.length - b.unmeasured.length
+  );
 }
 
-const sumOf = ({ misfits }: FrameFound): number =>
-  misfits.reduce((sum, { difference }) => sum + Math.abs(difference ?? 0), 0);
+const greatest = ({ misfits }: FrameFound): number =>
+  Math.max(...misfits.map(({ difference }) => Math.abs(difference ?? 0)));

@@ -1,19 +1,33 @@
 import type { FrameFound } from './frames-measured';
 import { figureOf, MEASURABLE, type Measurable, type Measured, readsTo, type Tool } from './misfit';
+import { nameOf } from './name-of';
+import { ON_FACE, type Seen } from './seen';
 
-/** A reading not taken yet that parts the frames left: its figures, each with the frames that have it. */
+/** A reading that parts the frames left: its figures, each with the frames that have it. */
 export interface TellsApart {
   name: Measurable;
+  /** It was read by a tape, and a caliper would part them. */
+  isAgain: boolean;
   figures: { mm: number; frames: string[] }[];
 }
 
-/** What to measure next so that fewer frames are left, what parts them best first. */
-export function tellApart(fits: readonly FrameFound[], measured: Measured, tool: Tool): TellsApart[] {
-  const told = MEASURABLE.filter((name) => measured[name] === undefined).flatMap((name): TellsApart[] => {
-    const figures = figuresOf(fits, name, readsTo(name, tool));
-    return figures.length > 1 ? [{ name, figures }] : [];
-  });
-  return told.sort((a, b) => b.figures.length - a.figures.length);
+/**
+ * What to measure next so that fewer frames are left, what parts them best first. A face is not measured before somebody
+ * looked whether there is one.
+ */
+export function tellApart(fits: readonly FrameFound[], measured: Measured, seen: Seen, tool: Tool): TellsApart[] {
+  return MEASURABLE.flatMap((name): (TellsApart & { left: number })[] => {
+    if (seen.face === null && ON_FACE.includes(name)) return [];
+    const isAgain = measured[name] !== undefined;
+    if (isAgain && tool === 'caliper') return [];
+    const figures = figuresOf(fits, name, readsTo(name, isAgain ? 'caliper' : tool));
+    const known = figures.reduce((sum, { frames }) => sum + frames.length, 0);
+    // How many are left on average; one of which the standard tells nothing here is left whatever is read.
+    const left = figures.reduce((sum, { frames }) => sum + frames.length ** 2, 0) / known + fits.length - known;
+    return figures.length > 1 ? [{ name, isAgain, figures, left }] : [];
+  })
+    .sort((a, b) => Number(a.isAgain) - Number(b.isAgain) || a.left - b.left)
+    .map(({ left: _, ...one }) => one);
 }
 
 /** The figures that the tool can tell from each other. */
@@ -34,25 +48,11 @@ function figuresOf(fits: readonly FrameFound[], name: Measurable, reads: number)
   return groups;
 }
 
-export const nameOf = ({ frame, poles }: { frame: string; poles: 2 | 4 | null }): string =>
-  poles === null ? frame : `${frame}, ${poles === 2 ? '2 poles' : '4 poles and more'}`;
-
-/** A NEMA and an IEC frame that what was measured does not part, though they do not fit each other. */
-export interface Twins {
-  nema: string;
-  iec: string;
-  differences: { name: Measurable; nemaMm: number; iecMm: number; difference: number }[];
-}
-
-/** Null where only one family is left. The nearest of each are held against each other. */
-export function twinsOf(fits: readonly FrameFound[]): Twins | null {
-  const of = (system: 'NEMA' | 'IEC') => fits.find(({ option }) => option.system === system)?.option;
-  const [nema, iec] = [of('NEMA'), of('IEC')];
-  if (nema === undefined || iec === undefined) return null;
-  const differences = MEASURABLE.flatMap((name) => {
-    const [a, b] = [figureOf(nema, name), figureOf(iec, name)];
-    if (a === null || b === null || a.values[0] === b.values[0]) return [];
-    return [{ name, nemaMm: a.values[0], iecMm: b.values[0], difference: a.values[0] - b.values[0] }];
-  });
-  return { nema: nameOf(nema), iec: nameOf(iec), differences };
+/** The frames left with a face and without one, where a look at the shaft end would part them; null where it would not. */
+export function facesApart(fits: readonly FrameFound[], seen: Seen): { bare: string[]; faced: string[] } | null {
+  if (seen.face !== null) return null;
+  const named = (isFaced: boolean) =>
+    fits.filter(({ option }) => (option.fit.face !== null) === isFaced).map(({ option }) => nameOf(option));
+  const [bare, faced] = [named(false), named(true)];
+  return bare.length > 0 && faced.length > 0 ? { bare, faced } : null;
 }

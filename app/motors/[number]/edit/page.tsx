@@ -5,13 +5,15 @@ import { momentText } from '@/app/moment';
 import { MotorForm } from '@/app/motors/motor-form';
 import { whereOf } from '@/app/motors/motor-places';
 import { shelfChoices } from '@/app/motors/shelf-choices';
+import { ToldNote } from '@/app/motors/told-note';
+import { toldOf } from '@/app/motors/told-of';
 import { unknownMotor } from '@/app/motors/unknown-motor';
 import { motorEditPath, motorPath, picturePath, written } from '@/app/paths';
 import { asked } from '@/app/record/record-state';
 import { RetireForm } from '@/app/record/retire-form';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { MOTOR_FIELDS } from '@/lib/fields/motor-fields';
-import { shownIn } from '@/lib/fields/read-form';
+import { shownIn, type Typed } from '@/lib/fields/read-form';
 import { motorByNumber } from '@/lib/register/queries/motor-by-number';
 import { ownUnits } from '@/lib/register/queries/own-units';
 import { picturesOf } from '@/lib/register/queries/pictures-of';
@@ -29,7 +31,7 @@ export const generateMetadata = async ({ params }: Props): Promise<Metadata> => 
 });
 
 /** Changes a motor's plate, its place and what is known of it. */
-export default answered(async function EditMotorPage({ params }: Props) {
+export default answered(async function EditMotorPage({ params, searchParams }: Props) {
   const number = written((await params).number);
   const actor = await whoMay('motor.edit', motorEditPath(number));
   const known = await motorByNumber(actor, number);
@@ -41,17 +43,20 @@ export default answered(async function EditMotorPage({ params }: Props) {
     picturesOf(actor, { thing: 'motor', id: known.row.id }),
     siteSettings(actor),
   ]);
-  const typed = {
+  const shown: Typed = {
     ...shownIn(MOTOR_FIELDS, stands.state, units, { hasRatings: true }),
     ...whereOf(stands.state, known.whereabouts.setTag),
   };
+  // What the register knows is not written over by an address.
+  const told = Object.fromEntries(Object.entries(toldOf(await searchParams)).filter(([path]) => !shown[path]));
   return (
     <Sheet wide person={personOf(actor)} back={{ href: motorPath(number), words: number }}>
       <h1 className="page">
         Edit <bdi>{known.row.plantNumber}</bdi>
       </h1>
+      <ToldNote told={told} />
       <MotorForm
-        first={asked(typed, stands.version)}
+        first={{ ...asked(shown, stands.version), typed: { ...shown, ...told } }}
         units={units}
         recordId={known.row.id}
         shelves={shelfChoices(places)}
