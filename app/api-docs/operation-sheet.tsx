@@ -1,46 +1,90 @@
-import { z } from 'zod';
-import type { Operation } from '../api/v1/operation';
-import { Facts } from '../look/facts';
-import { SectionHead } from '../look/section-head';
-import { exampleOf } from './examples';
+import { curlOf } from './curl-of';
+import { jsonText } from './json-text';
+import type { ToldAnswer, ToldOperation } from './told-operation';
 
 /** One thing that can be asked: what goes in, what comes out, and how to try it. */
-export function OperationSheet({ operation }: { operation: Operation }) {
-  const { id, method, path, summary, says, answers, body } = operation;
-  const example = exampleOf(operation);
+export function OperationSheet({ operation }: { operation: ToldOperation }) {
+  const { id, method, path, summary, says, scopes, asked, body, answers } = operation;
+  const given = answers.filter(({ status }) => status < 300);
+  const refused = answers.filter(({ status }) => status >= 300);
   return (
-    <section id={id}>
-      <SectionHead title={summary} aside={<code>{`${method.toUpperCase()} ${path}`}</code>} />
-      {says !== undefined && <p className="pt-3">{says}</p>}
-      <Facts
-        rows={[
-          ...asked(operation).map(({ name, what }) => ({ label: name, value: what })),
-          ...(body ? [{ label: 'Body', value: body.types.join(' or ') }] : []),
-          ...Object.entries(answers).map(([status, { says: words }]) => ({ label: `Answers ${status}`, value: words })),
-        ]}
-      />
-      <pre className="code">{example}</pre>
-      {body && (
+    <section id={id} className="op">
+      <div className="op-head">
+        <h3>{summary}</h3>
+        <code>{`${method} ${path}`}</code>
+      </div>
+      <div className="op-told">
+        {says !== null && <p>{says}</p>}
+        <dl>
+          {asked.map(({ name, where, isNeeded, kind, what }) => (
+            <Told key={name} name={name} aside={`${where}, ${isNeeded ? 'needed' : 'may be left out'}`}>
+              {what}
+              <small>{kind}</small>
+            </Told>
+          ))}
+          {body !== null && (
+            <Told name="Body" aside={body.types.join(' or ')}>
+              {body.schema === null ? 'As the example' : <SchemaLink name={body.schema} />}
+            </Told>
+          )}
+          <Told name="Scope" aside="of the token">
+            {scopes.join(' or ')}
+          </Told>
+        </dl>
         <details className="views">
-          <summary className="to">What the body may hold</summary>
-          <pre className="code">
-            {JSON.stringify(z.toJSONSchema(body.schema, { io: 'input', unrepresentable: 'any' }), null, 1)}
-          </pre>
+          <summary className="to">What it may answer instead</summary>
+          <dl>
+            {refused.map(({ status, says: words }) => (
+              <div key={status}>
+                <dt>{status}</dt>
+                <dd>{words}</dd>
+              </div>
+            ))}
+          </dl>
         </details>
-      )}
+      </div>
+      <div className="op-shown">
+        <pre className="code">{curlOf(operation)}</pre>
+        {given.map((answer) => (
+          <Answer key={answer.status} answer={answer} />
+        ))}
+      </div>
     </section>
   );
 }
 
-/** What is sent beside the body: in the path, in the question, in the head. */
-function asked({ parts = {}, query, isGuarded, once }: Operation): { name: string; what: string }[] {
-  return [
-    ...Object.entries(parts).map(([name, what]) => ({ name: `{${name}}`, what })),
-    ...Object.entries(query?.shape ?? {}).map(([name, schema]) => ({
-      name: `?${name}`,
-      what: (schema as z.ZodType).description ?? 'may be left out',
-    })),
-    ...(isGuarded ? [{ name: 'If-Match', what: 'the ETag of what was read' }] : []),
-    ...(once ? [{ name: 'Idempotency-Key', what: once === 'must' ? 'a UUID; it must be sent' : 'may be sent' }] : []),
-  ];
+function Answer({ answer: { status, says, headers, schema, example } }: { answer: ToldAnswer }) {
+  return (
+    <>
+      <p className="op-answer">
+        <b>{status}</b> {says}
+        {headers.length > 0 && `, with ${headers.join(' and ')}`}
+        {schema !== null && (
+          <>
+            {': '}
+            <SchemaLink name={schema} />
+          </>
+        )}
+      </p>
+      {example !== undefined && <pre className="code">{jsonText(example)}</pre>}
+    </>
+  );
 }
+
+function Told({ name, aside, children }: { name: string; aside: string; children: React.ReactNode }) {
+  return (
+    <div>
+      <dt>
+        <code>{name}</code>
+        <small>{aside}</small>
+      </dt>
+      <dd>{children}</dd>
+    </div>
+  );
+}
+
+const SchemaLink = ({ name }: { name: string }) => (
+  <a className="to" href={`#schema-${name}`}>
+    {name}
+  </a>
+);

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { people } from '@/lib/register/queries/people';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { type KnownToken, tokens } from '@/lib/register/queries/tokens';
@@ -22,7 +23,12 @@ export default answered(async function TokensPage() {
   return (
     <Sheet person={personOf(actor)} current="/desk" back={{ href: '/desk', words: 'Desk' }}>
       <h1 className="page">Tokens</h1>
-      <p className="mt-2">A program asks by a token as its person does, and never more than the token allows.</p>
+      <p className="mt-2">
+        A program asks by a token as its person does, and never more than the token allows.{' '}
+        <Link className="to" href="/api-docs">
+          What it can ask
+        </Link>
+      </p>
       <SectionHead title="Made here" aside={listed.tokens.length} />
       {listed.tokens.length === 0 && <p className="pt-3">None yet.</p>}
       <ul className="lines">

@@ -67,14 +67,22 @@ const responsesOf = (path: string, method: string) =>
 /** S14: the document knows this answer, and the body is as it says. */
 function holds(path: string, method: string, answer: Response, json: unknown) {
   const type = answer.headers.get('content-type')?.split(';')[0] ?? '';
-  const pointer = ['paths', path, method.toLowerCase(), 'responses', String(answer.status), 'content', type, 'schema']
-    .map((key) => key.replaceAll('~', '~0').replaceAll('/', '~1'))
-    .map(encodeURIComponent)
-    .join('/');
-  const validate = ajv.getSchema(`api#/${pointer}`);
+  const validate = schemaAt('paths', path, method.toLowerCase(), 'responses', String(answer.status), 'content', type);
   expect(validate, `${method} ${path} ${answer.status} ${type} stands in the document`).toBeDefined();
   validate?.(json);
   expect(validate?.errors ?? [], JSON.stringify(json)?.slice(0, 500)).toEqual([]);
+}
+
+/** Whether the document lets this body be sent. */
+export function mayBeSent(method: string, path: string, type: string, body: unknown): boolean {
+  const validate = schemaAt('paths', path, method.toLowerCase(), 'requestBody', 'content', type);
+  if (validate === undefined) throw new Error(`no body of ${method} ${path} stands in the document`);
+  return validate(body) === true;
+}
+
+function schemaAt(...keys: string[]) {
+  const pointer = [...keys, 'schema'].map((key) => key.replaceAll('~', '~0').replaceAll('/', '~1'));
+  return ajv.getSchema(`api#/${pointer.map(encodeURIComponent).join('/')}`);
 }
 
 function templateOf(path: string): { template: string; params: Record<string, string> } {

@@ -33,6 +33,7 @@ const PAGES = [
   '/doubts?rule=speed',
   '/person',
   '/site',
+  '/api-docs',
   '/nowhere',
 ];
 

@@ -125,6 +125,11 @@ test('S13 a token is made, asks, and is revoked', async ({ page, request, baseUR
   const ask = () => request.get(`${baseURL}/api/v1/frames/184TC`, { headers: { authorization: `Bearer ${secret}` } });
   expect((await ask()).status()).toBe(200);
   await page.goto('/tokens');
+  await page.getByRole('link', { name: 'What it can ask' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'API' })).toBeVisible();
+  await page.getByRole('link', { name: 'NewSet' }).first().click();
+  await expect(page.locator('#schema-NewSet')).toBeVisible();
+  await page.goto('/tokens');
   await expect(page.getByText(secret)).toHaveCount(0);
   await page.getByRole('listitem').filter({ hasText: name }).getByRole('button', { name: 'Revoke' }).click();
   await expect(page.getByRole('listitem').filter({ hasText: name })).toContainText('revoked');

@@ -1,6 +1,10 @@
 import { z } from 'zod';
 import type { ZodOpenApiOperationObject, ZodOpenApiResponsesObject } from 'zod-openapi';
 import { scopesFor } from '@/lib/auth/scopes';
+import ANSWERS from './examples/answers.json';
+import { BODIES, FILE } from './examples/bodies';
+import { KEY } from './examples/ids';
+import { PARTS } from './examples/parts';
 import type { Operation } from './operation';
 import { refusals } from './refusals';
 import { problemAnswer } from './schemas/problem';
@@ -17,7 +21,9 @@ export function describedOperation(operation: Operation): ZodOpenApiOperationObj
     ...(body && {
       requestBody: {
         required: true,
-        content: Object.fromEntries(body.types.map((type) => [type, { schema: body.schema }])),
+        content: Object.fromEntries(
+          body.types.map((type) => [type, { schema: body.schema, ...exampleSent(id, type) }]),
+        ),
       },
     }),
     responses: { ...refused(operation), ...answered(operation) },
@@ -25,14 +31,21 @@ export function describedOperation(operation: Operation): ZodOpenApiOperationObj
 }
 
 function asked({ method, parts = {}, query, isGuarded, once, answers }: Operation) {
-  const path = Object.fromEntries(Object.entries(parts).map(([name, what]) => [name, z.string().describe(what)]));
+  const path = Object.fromEntries(
+    Object.entries(parts).map(([name, what]) => [name, z.string().meta({ description: what, example: PARTS[name] })]),
+  );
   const key = once === 'must' ? z.uuid() : z.string().min(1).max(200).optional();
   const header = {
-    ...(isGuarded && { 'If-Match': z.string().describe('The ETag of what was read') }),
+    ...(isGuarded && {
+      'If-Match': z.string().meta({ description: 'The ETag of what was read', example: '"1-4f0c2a7b9d14"' }),
+    }),
     ...(method === 'get' &&
       answers[200]?.hasTag && { 'If-None-Match': z.string().optional().describe('ETags of what is there already') }),
     ...(once && {
-      'Idempotency-Key': key.describe('Made by whoever asks; what was done is answered again under it for seven days'),
+      'Idempotency-Key': key.meta({
+        description: 'Made by whoever asks; what was done is answered again under it for seven days',
+        example: KEY,
+      }),
     }),
   };
   return {
@@ -42,7 +55,20 @@ function asked({ method, parts = {}, query, isGuarded, once, answers }: Operatio
   };
 }
 
+function exampleSent(id: string, type: string) {
+  if (type === 'text/csv') return { example: FILE };
+  return BODIES[id] === undefined ? {} : { example: BODIES[id] };
+}
+
+/** Lists of findings and dimensions are shortened in it. */
+function exampleAnswered(id: string) {
+  const example = (ANSWERS as Readonly<Record<string, unknown>>)[id];
+  return example === undefined ? {} : { example };
+}
+
 const PROBLEM = { 'application/problem+json': { schema: problemAnswer } };
+
+const WRONG = { 'application/problem+json': { schema: problemAnswer, example: ANSWERS.problem } };
 
 const refused = (operation: Operation): ZodOpenApiResponsesObject =>
   Object.fromEntries(
@@ -51,12 +77,12 @@ const refused = (operation: Operation): ZodOpenApiResponsesObject =>
       {
         description,
         ...(status === '401' && { headers: z.object({ 'WWW-Authenticate': z.string() }) }),
-        content: PROBLEM,
+        content: status === '422' ? WRONG : PROBLEM,
       },
     ]),
   );
 
-function answered({ method, answers }: Operation): ZodOpenApiResponsesObject {
+function answered({ id, method, answers }: Operation): ZodOpenApiResponsesObject {
   const told = Object.entries(answers).map(([status, { says: description, schema, hasTag, hasLocation }]) => [
     status,
     {
@@ -64,7 +90,7 @@ function answered({ method, answers }: Operation): ZodOpenApiResponsesObject {
       ...((hasTag || hasLocation) && {
         headers: z.object({ ...(hasTag && { ETag: z.string() }), ...(hasLocation && { Location: z.string() }) }),
       }),
-      content: schema ? { 'application/json': { schema } } : PROBLEM,
+      content: schema ? { 'application/json': { schema, ...exampleAnswered(id) } } : PROBLEM,
     },
   ]);
   const isSame = method === 'get' && answers[200]?.hasTag;

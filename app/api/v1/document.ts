@@ -1,6 +1,6 @@
 import { createDocument, type ZodOpenApiOperationObject, type ZodOpenApiPathsObject } from 'zod-openapi';
 import { describedOperation } from './described-operation';
-import { OPERATIONS } from './operations';
+import { OPERATIONS_OF } from './operations';
 
 /** The document of the API (OpenAPI 3.1), made of the schemas that the routes read and answer by. */
 export const openApiDocument = (): ReturnType<typeof createDocument> =>
@@ -23,12 +23,17 @@ export const openApiDocument = (): ReturnType<typeof createDocument> =>
         },
       },
     },
+    tags: Object.keys(OPERATIONS_OF).map((name) => ({ name })),
     paths: paths(),
   });
 
 function paths(): ZodOpenApiPathsObject {
   const all: Record<string, Record<string, ZodOpenApiOperationObject>> = {};
-  for (const operation of OPERATIONS)
-    all[operation.path] = { ...all[operation.path], [operation.method]: describedOperation(operation) };
+  for (const [name, operations] of Object.entries(OPERATIONS_OF))
+    for (const operation of operations)
+      all[operation.path] = {
+        ...all[operation.path],
+        [operation.method]: { ...describedOperation(operation), tags: [name] },
+      };
   return all;
 }

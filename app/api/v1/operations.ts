@@ -15,31 +15,15 @@ import {
   recordSwapOp,
 } from './operations/register';
 
-/** Everything that can be asked, in the order of the document. A test holds it against the routes. */
-export const OPERATIONS: readonly Operation[] = [
-  listSetsOp,
-  makeSetOp,
-  readSetOp,
-  changeSetOp,
-  findingsOp,
-  listMotorsOp,
-  makeMotorOp,
-  readMotorOp,
-  changeMotorOp,
-  listAreasOp,
-  makeAreaOp,
-  listStoresOp,
-  makeStoreOp,
-  listShelvesOp,
-  makeShelfOp,
-  recordSwapOp,
-  assessOp,
-  plateOp,
-  frameOp,
-  startImportOp,
-  readImportOp,
-  importRowsOp,
-  confirmImportOp,
-  steerImportOp,
-  documentOp,
-];
+/** Everything that can be asked, in the order and under the headings of the document. A test holds it against the routes. */
+export const OPERATIONS_OF: Readonly<Record<string, readonly Operation[]>> = {
+  Sets: [listSetsOp, makeSetOp, readSetOp, changeSetOp, findingsOp],
+  Motors: [listMotorsOp, makeMotorOp, readMotorOp, changeMotorOp],
+  Swaps: [recordSwapOp],
+  Places: [listAreasOp, makeAreaOp, listStoresOp, makeStoreOp, listShelvesOp, makeShelfOp],
+  Judging: [assessOp, plateOp, frameOp],
+  Imports: [startImportOp, readImportOp, importRowsOp, confirmImportOp, steerImportOp],
+  'This document': [documentOp],
+};
+
+export const OPERATIONS: readonly Operation[] = Object.values(OPERATIONS_OF).flat();

@@ -17,8 +17,8 @@ export const startImportOp = {
   ...{ method: 'post', path: '/imports', id: 'startImport', summary: 'Sends a file of sets or motors' },
   says: 'CSV or XLSX, at most 25 MB, as the body itself. It is read in the background; ask for it again to see how far it is.',
   query: z.strictObject({
-    kind: z.enum(['sets', 'motors']).describe('What its rows are'),
-    name: z.string().max(200).optional().describe('What the file is called'),
+    kind: z.enum(['sets', 'motors']).meta({ description: 'What its rows are', example: 'sets' }),
+    name: z.string().max(200).optional().meta({ description: 'What the file is called', example: 'plates.csv' }),
   }),
   body: { schema: z.string().meta({ format: 'binary' }), types: FILE_TYPES },
   once: 'may',

@@ -7,7 +7,7 @@ export const assessOp = {
   action: 'set.assess',
   ...{ method: 'post', path: '/assess', id: 'assess', summary: 'Judges and orders candidates for one set' },
   says: 'As the command does, with the hours and prices of the asker’s site. Nothing is kept.',
-  body: { schema: assessCase, types: JSON_TYPE },
+  body: { schema: assessCase.meta({ id: 'Case' }), types: JSON_TYPE },
   answers: { 200: { says: 'Every candidate, best first', schema: assessment } },
 } as const satisfies Operation;
 
@@ -24,13 +24,17 @@ export const frameOp = {
   ...{ method: 'get', path: '/frames/{frame}', id: 'frame', summary: 'The mounting of a frame' },
   parts: { frame: '184TC, 112M, FF165 …' },
   query: z.strictObject({
-    mounting: z.string().max(40).optional(),
-    poles: z.coerce.number({ error: 'must be an even number from 2 up' }).optional(),
+    mounting: z.string().max(40).optional().describe('IM B35 …'),
+    poles: z.coerce
+      .number({ error: 'must be an even number from 2 up' })
+      .optional()
+      .describe('Where the shaft depends on them'),
     system: z
       .string()
       .toUpperCase()
       .pipe(z.enum(['NEMA', 'IEC']))
-      .optional(),
+      .optional()
+      .describe('NEMA or IEC, where the name leaves it open'),
   }),
   answers: { 200: { says: 'Its dimensions, each with its source', schema: frame } },
 } as const satisfies Operation;

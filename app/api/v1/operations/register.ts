@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { swapRequest } from '@/lib/register/commands/swap-request';
+import { PLACES } from '@/lib/register/whereabouts';
 import { JSON_TYPE, type Operation, PATCH_TYPES } from '../operation';
 import { VERDICTS } from '../schemas/judging';
 import { part, partOf } from '../schemas/part';
@@ -9,7 +10,7 @@ import { motorAnswer, motorRecord, setAnswer, setRecord } from '../schemas/recor
 const q = z.string().max(200).optional().describe('Words that it is known by');
 
 const { key: _key, ...swap } = swapRequest.shape;
-export const newSwap = z.strictObject(swap);
+const newSwap = z.strictObject(swap).meta({ id: 'NewSwap' });
 
 const TAG = { tag: 'The set’s tag' };
 const NUMBER = { number: 'The motor’s plant number' };
@@ -25,7 +26,7 @@ export const listSetsOp = {
 export const makeSetOp = {
   action: 'set.edit',
   ...{ method: 'post', path: '/sets', id: 'makeSet', summary: 'Enters a set with its pump and its supply' },
-  body: { schema: setRecord, types: JSON_TYPE },
+  body: { schema: setRecord.meta({ id: 'NewSet' }), types: JSON_TYPE },
   once: 'may',
   answers: { 201: { says: 'It is in the register', schema: setAnswer, hasTag: true, hasLocation: true } },
 } as const satisfies Operation;
@@ -40,7 +41,7 @@ export const changeSetOp = {
   action: 'set.edit',
   ...{ method: 'patch', path: '/sets/{tag}', id: 'changeSet', summary: 'Changes a set', parts: TAG, isGuarded: true },
   says: 'The keys that are sent are changed, null makes one not known (RFC 7396). A classification of the other scheme takes out the keys of the first.',
-  body: { schema: patchOf(setRecord), types: PATCH_TYPES },
+  body: { schema: patchOf(setRecord).meta({ id: 'SetPatch' }), types: PATCH_TYPES },
   answers: { 200: { says: 'As it stands now', schema: setAnswer, hasTag: true }, 412: { says: LATER, hasTag: true } },
 } as const satisfies Operation;
 
@@ -50,7 +51,7 @@ export const listMotorsOp = {
   query: z.strictObject({
     ...part,
     q,
-    place: z.enum(['in-set', 'on-shelf', 'at-repair', 'on-order', 'scrapped']).optional(),
+    place: z.enum(PLACES).optional().describe('Only those that are there'),
   }),
   answers: { 200: { says: 'A part of the list', schema: partOf(motorAnswer) } },
 } as const satisfies Operation;
@@ -58,7 +59,7 @@ export const listMotorsOp = {
 export const makeMotorOp = {
   action: 'motor.edit',
   ...{ method: 'post', path: '/motors', id: 'makeMotor', summary: 'Enters a motor with its plate' },
-  body: { schema: motorRecord, types: JSON_TYPE },
+  body: { schema: motorRecord.meta({ id: 'NewMotor' }), types: JSON_TYPE },
   once: 'may',
   answers: { 201: { says: 'It is in the register', schema: motorAnswer, hasTag: true, hasLocation: true } },
 } as const satisfies Operation;
@@ -74,7 +75,7 @@ export const changeMotorOp = {
   ...{ method: 'patch', path: '/motors/{number}', id: 'changeMotor', summary: 'Changes a motor', parts: NUMBER },
   isGuarded: true,
   says: 'The keys that are sent are changed, null makes one not known (RFC 7396). Ratings are sent all together.',
-  body: { schema: patchOf(motorRecord), types: PATCH_TYPES },
+  body: { schema: patchOf(motorRecord).meta({ id: 'MotorPatch' }), types: PATCH_TYPES },
   answers: { 200: { says: 'As it stands now', schema: motorAnswer, hasTag: true }, 412: { says: LATER, hasTag: true } },
 } as const satisfies Operation;
 

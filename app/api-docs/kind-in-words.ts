@@ -1,0 +1,20 @@
+/** What of a JSON Schema a parameter here can have. */
+export interface Schema {
+  type?: string;
+  format?: string;
+  enum?: readonly (string | number)[];
+  minimum?: number;
+  maximum?: number;
+  maxLength?: number;
+}
+
+/** What a parameter may be: "a whole number, 1 to 200". */
+export function kindInWords({ type, format, enum: values, minimum, maximum, maxLength }: Schema): string {
+  if (values !== undefined) return values.join(', ');
+  if (format === 'uuid') return 'a UUID';
+  if (type === 'integer' || type === 'number') {
+    const what = type === 'integer' ? 'a whole number' : 'a number';
+    return minimum === undefined || maximum === undefined ? what : `${what}, ${minimum} to ${maximum}`;
+  }
+  return maxLength === undefined ? 'text' : `text of at most ${maxLength} characters`;
+}
