@@ -30,7 +30,9 @@ export interface PlatePictures {
 
 export function usePlatePictures(kept: readonly KeptPicture[], onShown: () => void): PlatePictures {
   const [chosen, setChosen] = useState<ChosenPicture | null>(null);
-  const [src, setSrc] = useState<string | null>(kept[0]?.src ?? null);
+  // A motor has other photographs too: its box, its base.
+  const first = kept.find(({ words }) => /plate/i.test(words)) ?? kept[0] ?? null;
+  const [src, setSrc] = useState<string | null>(first?.src ?? null);
   const [problem, setProblem] = useState<string | null>(null);
   const show = (next: string | null) => {
     setSrc(next);
@@ -42,7 +44,7 @@ export function usePlatePictures(kept: readonly KeptPicture[], onShown: () => vo
     setProblem(wrong);
     const next = file === null || wrong !== null ? null : { file, at, src: URL.createObjectURL(file) };
     setChosen(next);
-    show(next?.src ?? kept[0]?.src ?? null);
+    show(next?.src ?? first?.src ?? null);
     return wrong === null;
   };
   const own = chosen === null ? [] : [{ src: chosen.src, words: chosen.file.name }];

@@ -34,10 +34,12 @@ export default answered(async function NoPlatePage({ searchParams }: PageProps<'
   return (
     <Sheet current="/motors" person={personOf(actor)} back={back}>
       <h1 className="page">A motor without a plate</h1>
-      <SectionHead
-        title={STEPS[indexOf(step)]?.title}
-        aside={isEnd ? 'the end' : `step ${indexOf(step) + 1} of ${STEPS.length - 1}, each may be left out`}
-      />
+      {!isEnd && (
+        <SectionHead
+          title={STEPS[indexOf(step)]?.title}
+          aside={`step ${indexOf(step) + 1} of ${STEPS.length - 1}, each may be left out`}
+        />
+      )}
       {isEnd ? (
         <>
           <KnownSoFar asked={asked} fits={fits} mayEnter={mayEnter} />

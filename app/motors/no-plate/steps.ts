@@ -20,11 +20,11 @@ export const STEP_WORDS: Readonly<Record<StepId, { tells: readonly string[]; min
       'A number stamped in a foot, the frame or the end of the shaft.',
       'The paper of the pump, the drawing of the starter, the fuse list, the drive’s menu: the plate is often written there.',
       'The same motor on the next pump.',
+      'Each step keeps what you typed in this page’s address: it can be sent to whoever goes on.',
     ],
     mind: [
       'Before hands go near it: isolate, lock off and prove dead, second feeds too (heater, brake, control). A drive’s DC link needs its time.',
       'The pump can turn it: close valves and relieve pressure. It may be hot.',
-      'What you type stays in this page’s address: it can be sent to whoever goes on.',
     ],
   },
   feet: {

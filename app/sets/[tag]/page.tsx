@@ -87,6 +87,13 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
           )}
           <MotorInSet row={row} set={set} />
           <FaultForm tag={row.tag} />
+          <Photographs
+            actor={actor}
+            of={{ thing: 'set', id: row.id }}
+            path={setPath(row.tag)}
+            query={query}
+            timezone={timezone}
+          />
         </div>
         <div>
           {may(actor, 'set.edit') && (
@@ -112,13 +119,6 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
               </p>
             </>
           )}
-          <Photographs
-            actor={actor}
-            of={{ thing: 'set', id: row.id }}
-            path={setPath(row.tag)}
-            query={query}
-            timezone={timezone}
-          />
         </div>
       </div>
       <DoubtsHere actor={actor} doubts={doubts} timezone={timezone} back={setPath(row.tag)} />

@@ -36,11 +36,17 @@ const ON_FEET_AND_SHAFT = MEASURABLE.filter((name) => !ON_FACE.includes(name));
  * is not named twice; a C-face motor whose feet stand elsewhere, and a pump shaft, are.
  */
 function withoutDoubles(options: readonly FrameOption[]): FrameOption[] {
+  const known = parted.get(options);
+  if (known !== undefined) return known;
   const told = new Set<string>();
   const bare = options.filter(({ fit }) => fit.face === null);
   for (const option of bare) told.add(figuresOf(option));
-  return [...bare, ...options.filter((option) => option.fit.face !== null && !told.has(figuresOf(option)))];
+  const left = [...bare, ...options.filter((option) => option.fit.face !== null && !told.has(figuresOf(option)))];
+  parted.set(options, left);
+  return left;
 }
+
+const parted = new WeakMap<readonly FrameOption[], FrameOption[]>();
 
 function figuresOf(option: FrameOption): string {
   const figures = ON_FEET_AND_SHAFT.map((name) => figureOf(option, name)?.values.map((mm) => mm.toFixed(2)) ?? null);

@@ -4,6 +4,7 @@ import { Sheet } from '@/app/look/sheet';
 import { momentText } from '@/app/moment';
 import { MotorForm } from '@/app/motors/motor-form';
 import { whereOf } from '@/app/motors/motor-places';
+import { NoPlateLinks } from '@/app/motors/no-plate-links';
 import { shelfChoices } from '@/app/motors/shelf-choices';
 import { ToldNote } from '@/app/motors/told-note';
 import { toldOf } from '@/app/motors/told-of';
@@ -55,6 +56,7 @@ export default answered(async function EditMotorPage({ params, searchParams }: P
         Edit <bdi>{known.row.plantNumber}</bdi>
       </h1>
       <ToldNote told={told} />
+      <NoPlateLinks motor={known.row.plantNumber} />
       <MotorForm
         first={{ ...asked(shown, stands.version), typed: { ...shown, ...told } }}
         units={units}
