@@ -19,6 +19,7 @@ test('what was changed is told from what to what, found by number, and undone wh
   await page.goto('/motors/new');
   await page.getByLabel('What stands on the plate').fill('FRAME 184T HP 5 VOLTS 460 AMPS 6.6 RPM 1750 HZ 60 PH 3');
   await page.getByRole('button', { name: 'Read it into the fields' }).click();
+  await page.waitForURL(/plate=/); // the fields are made anew
   await page.getByLabel('Plant number').fill(number);
   await page.getByLabel('Place').selectOption({ label: 'at repair' });
   await page.getByRole('button', { name: 'Save' }).click();

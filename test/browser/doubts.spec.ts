@@ -12,6 +12,7 @@ async function enter(page: Page, number: string, amps = 27.5) {
   await page.goto('/motors/new');
   await page.getByLabel('What stands on the plate').fill(plateOf(amps));
   await page.getByRole('button', { name: 'Read it into the fields' }).click();
+  await page.waitForURL(/plate=/); // the fields are made anew
   await page.getByLabel('Plant number').fill(number);
   await page.getByLabel('Place').selectOption({ label: 'at repair' });
   await page.getByRole('button', { name: 'Save' }).click();

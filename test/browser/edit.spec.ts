@@ -15,6 +15,7 @@ async function enter(page: Page, number: string, plate = PLATE) {
   await page.goto('/motors/new');
   await page.getByLabel('What stands on the plate').fill(plate);
   await page.getByRole('button', { name: 'Read it into the fields' }).click();
+  await page.waitForURL(/plate=/); // the fields are made anew
   await page.getByLabel('Plant number').fill(number);
   await page.getByLabel('Place').selectOption({ label: 'at repair' });
   await page.getByRole('button', { name: 'Save' }).click();

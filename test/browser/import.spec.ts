@@ -79,7 +79,7 @@ test('a list is imported: found, confirmed, looked at, written; what is refused 
       .getByRole('link')
       .click();
     await page.getByRole('button', { name: /^Take back all/ }).click();
-    await expect(page.getByText('Taken back')).toBeVisible({ timeout: 20_000 });
+    await expect(page.getByText('Taken back', { exact: true })).toBeVisible({ timeout: 20_000 }); // not “Being taken back”
   }
   await page.goto('/sets?q=IMP-1');
   await expect(page.getByText('No set is like this.')).toBeVisible();
