@@ -3,8 +3,8 @@ import { unstable_rethrow } from 'next/navigation';
 import type { ReactNode } from 'react';
 import { actorOf } from '@/lib/auth/actor';
 import { NotAllowed } from '@/lib/auth/may';
-import { isDatabaseGone } from '@/lib/db/database-gone';
 import { answerStatus } from './answer-status';
+import { failed } from './failed';
 import { Failure } from './failure';
 import { NotYours } from './not-yours';
 
@@ -17,9 +17,7 @@ export function answered<Props>(page: (props: Props) => Promise<ReactNode>) {
       unstable_rethrow(error); // a redirect is Next's, and no failure
       const actor = error instanceof NotAllowed ? await actorOf(await headers()) : null;
       if (actor !== null) return <NotYours actor={actor} />;
-      const isGone = isDatabaseGone(error);
-      const reference = crypto.randomUUID().slice(0, 8);
-      console.error(`${reference} ${isGone ? 'the database is away' : 'a page failed'}`, error);
+      const { isGone, reference } = failed(error, 'a page failed');
       answerStatus(isGone ? 503 : 500);
       return <Failure isDatabaseGone={isGone} reference={reference} />;
     }

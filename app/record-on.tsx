@@ -1,5 +1,5 @@
 import type { Units } from '@/lib/fields/field';
-import type { State } from '@/lib/fields/state';
+import { difference, type State } from '@/lib/fields/state';
 import { toldChanges } from '@/lib/fields/told-changes';
 import type { RecordOn } from '@/lib/register/queries/record-on';
 import { ActionButton } from './look/action';
@@ -55,7 +55,8 @@ function Stood({
   nameOf: (path: string, id: string) => string | null;
 }) {
   const told = toldChanges(thing, {}, state, units, nameOf);
-  const since = toldChanges(thing, changedOf(state, now), changedOf(now, state), units, nameOf);
+  const otherwise = difference(state, now);
+  const since = otherwise === null ? [] : toldChanges(thing, otherwise.before, otherwise.after, units, nameOf);
   return (
     <>
       <SectionHead title="As it stood" aside={since.length === 0 ? 'as now' : undefined} />
@@ -78,12 +79,5 @@ function Stood({
         </>
       )}
     </>
-  );
-}
-
-/** Of the fields that the two tell otherwise, what the first tells. */
-function changedOf(a: State, b: State): State {
-  return Object.fromEntries(
-    Object.entries(a).filter(([path, value]) => JSON.stringify(value) !== JSON.stringify(b[path])),
   );
 }

@@ -1,3 +1,5 @@
+import { THINGS_OF_PEOPLE } from '@/lib/register/things-of-people';
+
 /** Every action that the audit knows, in a word or two. A test asks for each that the program writes. */
 const ACTION_WORDS = {
   'area.register': 'Entered',
@@ -65,7 +67,9 @@ export const actionsLike = (action: string): string[] =>
 
 /** What can have been done, once for each word: the first action that is told so, and the word. */
 export function doneOptions(isOffice: boolean): { value: string; words: string }[] {
-  const shown = Object.keys(ACTION_WORDS).filter((one) => isOffice || !OF_PEOPLE.includes(one.split('.')[0] ?? one));
+  const shown = Object.keys(ACTION_WORDS).filter(
+    (one) => isOffice || !THINGS_OF_PEOPLE.includes(one.split('.')[0] ?? one),
+  );
   return shown
     .filter((one) => shown.find((other) => actionWords(other) === actionWords(one)) === one)
     .map((value) => ({ value, words: actionWords(value) }))
@@ -86,6 +90,3 @@ export const THING_WORDS: Readonly<Record<string, string>> = {
   token: 'Token',
   link: 'Link',
 };
-
-/** Things that only an administrator reads of. */
-export const OF_PEOPLE: readonly string[] = ['person', 'token', 'link'];

@@ -5,13 +5,14 @@ import { auditTrail } from '@/lib/register/queries/audit-trail';
 import { colleagues } from '@/lib/register/queries/colleagues';
 import { ownUnits } from '@/lib/register/queries/own-units';
 import { siteSettings } from '@/lib/register/queries/site-settings';
+import { THINGS_OF_PEOPLE } from '@/lib/register/things-of-people';
 import { answered } from '../answered';
 import { ActionButton } from '../look/action';
 import { Field, SelectField } from '../look/field';
 import { Sheet } from '../look/sheet';
 import { SavedNote } from '../record/saved-note';
 import { personOf, whoMay } from '../who-is-here';
-import { doneOptions, OF_PEOPLE, THING_WORDS } from './action-words';
+import { doneOptions, THING_WORDS } from './action-words';
 import { trailAsked, trailQuestion } from './trail-asked';
 import { TrailList } from './trail-list';
 
@@ -29,7 +30,7 @@ export default answered(async function AuditPage({ searchParams }: PageProps<'/a
   const trail = await auditTrail(actor, filter, { after, take: PER_PART });
   const text = (name: string) => (typeof query[name] === 'string' ? query[name] : null);
   const isOffice = may(actor, 'people.manage');
-  const things = Object.entries(THING_WORDS).filter(([thing]) => isOffice || !OF_PEOPLE.includes(thing));
+  const things = Object.entries(THING_WORDS).filter(([thing]) => isOffice || !THINGS_OF_PEOPLE.includes(thing));
   return (
     <Sheet wide person={personOf(actor)} current="/desk" back={{ href: '/desk', words: 'Desk' }}>
       <h1 className="page">Audit</h1>

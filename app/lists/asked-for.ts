@@ -1,4 +1,5 @@
 import { RULES, type RuleId } from '@/lib/plausibility/doubt';
+import { isId } from '@/lib/register/is-id';
 import { ALL_MOTORS, MOTOR_SORTS, type MotorFilter } from '@/lib/register/motor-filter';
 import { ALL_SETS, SET_CONDITIONS, SET_SORTS, type SetFilter } from '@/lib/register/set-filter';
 import { PLACES } from '@/lib/register/whereabouts';
@@ -14,7 +15,7 @@ const one = (query: Query, name: string): string | null => {
 };
 const among = <const T extends string>(values: readonly T[], text: string | null): T | null =>
   values.find((value) => value === text) ?? null;
-const id = (text: string | null) => (text !== null && /^[0-9a-f-]{36}$/.test(text) ? text : null);
+const id = (text: string | null) => (text !== null && isId(text) ? text : null);
 function figure(text: string | null, max: number): number | null {
   const read = text === null ? null : readNumber(text, { min: 1, max });
   return read?.ok ? read.value : null;

@@ -3,6 +3,7 @@
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { dropView, keepView } from '@/lib/register/commands/keep-view';
+import { isId } from '@/lib/register/is-id';
 import { whoMay } from '../who-is-here';
 import { LIST_NAMES, type ListPath } from './asked-for';
 
@@ -13,7 +14,7 @@ export async function keepViewHere(form: FormData): Promise<void> {
   const actor = await whoMay('register.read', page);
   const query = text('query').startsWith('?') ? text('query') : '';
   const drop = text('drop');
-  if (/^[0-9a-f-]{36}$/.test(drop)) await dropView(actor, drop);
+  if (isId(drop)) await dropView(actor, drop);
   else await keepView(actor, { page, name: text('name'), query });
   revalidatePath(page);
   redirect(`${page}${query}`);

@@ -1,7 +1,8 @@
 import { askerFor } from '@/app/api/v1/asker-for';
 import { problem } from '@/app/api/v1/problem';
+import { failed, referenceText } from '@/app/failed';
+import { ledTo, plainly } from '@/app/form-answer';
 import { SIGNED_OUT } from '@/app/signed-out';
-import { isDatabaseGone } from '@/lib/db/database-gone';
 import type { Problem } from '@/lib/plant/reading';
 import { keepPicture } from '@/lib/register/commands/keep-picture';
 import { pictureSent } from './picture-sent';
@@ -32,21 +33,12 @@ export async function POST(request: Request): Promise<Response> {
     const headers = { location: `/pictures/${pictureId}`, 'cache-control': 'private, no-store' };
     return Response.json({ pictureId }, { status: done.outcome === 'saved' ? 201 : 200, headers });
   } catch (error) {
-    const isGone = isDatabaseGone(error);
-    const reference = crypto.randomUUID().slice(0, 8);
-    console.error(`${reference} ${isGone ? 'the database is away' : 'a photograph could not be kept'}`, error);
+    const { isGone, reference } = failed(error, 'a photograph could not be kept');
     return isGone
       ? refused(503, 'The register’s database does not answer. Send it again in a minute.')
-      : refused(500, `Something failed here. Its reference is ${reference}.`);
+      : refused(500, referenceText(reference));
   }
 }
 
-const ledBack = (to: string, word: PictureWord) =>
-  new Response(null, { status: 303, headers: { location: backTo(to, word), 'cache-control': 'private, no-store' } });
-
-/** For a person whose browser shows it as it stands. */
-const plain = (status: number, says: string) =>
-  new Response(`The photograph was not kept. ${says}\n\nYour browser’s way back leads to the form.\n`, {
-    status,
-    headers: { 'content-type': 'text/plain; charset=utf-8', 'cache-control': 'private, no-store' },
-  });
+const ledBack = (to: string, word: PictureWord) => ledTo(backTo(to, word));
+const plain = (status: number, says: string) => plainly(status, `The photograph was not kept. ${says}`);

@@ -1,14 +1,9 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { enterMotor } from './enter-motor';
 import { stateOf } from './person';
+import { isWhole } from './whole';
 
 test.use({ storageState: stateOf('planner') });
-
-async function isWhole(page: Page, what: string) {
-  const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  expect(over, `${what} is wider than the screen`).toBeLessThanOrEqual(0);
-  expect((await new AxeBuilder({ page }).analyze()).violations, what).toEqual([]);
-}
 
 const entries = (page: Page) => page.locator('.history > li');
 
@@ -16,14 +11,7 @@ test('what was changed is told from what to what, found by number, and undone wh
   page,
 }, info) => {
   const number = `A-${info.project.name}-told`;
-  await page.goto('/motors/new');
-  await page.getByLabel('What stands on the plate').fill('FRAME 184T HP 5 VOLTS 460 AMPS 6.6 RPM 1750 HZ 60 PH 3');
-  await page.getByRole('button', { name: 'Read it into the fields' }).click();
-  await page.waitForURL(/plate=/); // the fields are made anew
-  await page.getByLabel('Plant number').fill(number);
-  await page.getByLabel('Place').selectOption({ label: 'at repair' });
-  await page.getByRole('button', { name: 'Save' }).click();
-  await expect(page.getByText('Saved.')).toBeVisible();
+  await enterMotor(page, number, 'FRAME 184T HP 5 VOLTS 460 AMPS 6.6 RPM 1750 HZ 60 PH 3');
   await page.goto(`/motors/${number}/edit`);
   await page.getByLabel('Maker').fill('Brandal');
   await page.getByLabel('Mass').fill('41');

@@ -1,6 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { enterMotor } from './enter-motor';
 import { stateOf } from './person';
+import { isWhole } from './whole';
 
 test.use({ storageState: stateOf('planner') });
 
@@ -8,24 +9,9 @@ test.use({ storageState: stateOf('planner') });
 const plateOf = (amps: number) => `FRAME 213T\nHP 7½  VOLTS 460\nAMPS ${amps} RPM 1755 HZ 60\nENCL TEFC SF 1.15\nPH 3`;
 const numberFor = (project: string, what: string) => `D-${project}-${what}`;
 
-async function enter(page: Page, number: string, amps = 27.5) {
-  await page.goto('/motors/new');
-  await page.getByLabel('What stands on the plate').fill(plateOf(amps));
-  await page.getByRole('button', { name: 'Read it into the fields' }).click();
-  await page.waitForURL(/plate=/); // the fields are made anew
-  await page.getByLabel('Plant number').fill(number);
-  await page.getByLabel('Place').selectOption({ label: 'at repair' });
-  await page.getByRole('button', { name: 'Save' }).click();
-  await expect(page.getByText('Saved.')).toBeVisible();
-}
+const enter = (page: Page, number: string, amps = 27.5) => enterMotor(page, number, plateOf(amps));
 
 const line = (page: Page, number: string) => page.locator('.doubts > li').filter({ hasText: number });
-
-async function isWhole(page: Page, what: string) {
-  const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  expect(over, `${what} is wider than the screen`).toBeLessThanOrEqual(0);
-  expect((await new AxeBuilder({ page }).analyze()).violations, what).toEqual([]);
-}
 
 test('a doubt leads from the desk to the very field, and goes when the field is right', async ({ page }, info) => {
   const number = numberFor(info.project.name, 'field');

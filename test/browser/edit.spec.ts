@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
+import { enterMotor } from './enter-motor';
 import { stateOf } from './person';
 
 test.use({ storageState: stateOf('planner') });
@@ -10,17 +11,6 @@ const PLATE = ['FRAME 213T', 'HP 7½  VOLTS 230/460', 'AMPS 19.4/9.7 RPM 1755 HZ
 
 /** A number that no other run of the test enters. */
 const numberFor = (project: string, what: string) => `T-${project}-${what}`;
-
-async function enter(page: Page, number: string, plate = PLATE) {
-  await page.goto('/motors/new');
-  await page.getByLabel('What stands on the plate').fill(plate);
-  await page.getByRole('button', { name: 'Read it into the fields' }).click();
-  await page.waitForURL(/plate=/); // the fields are made anew
-  await page.getByLabel('Plant number').fill(number);
-  await page.getByLabel('Place').selectOption({ label: 'at repair' });
-  await page.getByRole('button', { name: 'Save' }).click();
-  await expect(page.getByText('Saved.')).toBeVisible();
-}
 
 test('a motor is entered from its plate as stamped, and the standard’s dimensions stand beside it at once', async ({
   page,
@@ -50,7 +40,7 @@ test('R3 two people edit one motor: what one did not touch is taken over, what b
   browser,
 }, info) => {
   const number = numberFor(info.project.name, 'both');
-  await enter(page, number);
+  await enterMotor(page, number, PLATE);
   await page.goto(`/motors/${number}/edit`);
   const other = await browser.newContext({ storageState: stateOf('administrator') });
   const theirs = await other.newPage();
@@ -77,7 +67,7 @@ test('R3 two people edit one motor: what one did not touch is taken over, what b
 test('the forms work without script', async ({ browser }, info) => {
   const context = await browser.newContext({ storageState: stateOf('planner'), javaScriptEnabled: false });
   const page = await context.newPage();
-  await enter(page, numberFor(info.project.name, 'plain'));
+  await enterMotor(page, numberFor(info.project.name, 'plain'), PLATE);
   await page.getByRole('link', { name: 'Edit' }).click();
   await page.getByLabel('Poles').fill('four');
   await page.getByRole('button', { name: 'Save' }).click();

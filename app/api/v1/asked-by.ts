@@ -1,9 +1,9 @@
+import { failed, referenceText } from '@/app/failed';
 import type { Action, Actor } from '@/lib/auth/may';
-import { isDatabaseGone } from '@/lib/db/database-gone';
 import { askerFor } from './asker-for';
 import { problem } from './problem';
 
-/** The door of every API route: who asks and whether they may, then the work; a failure tells its reference and no more. */
+/** The door of every route that answers a program or a file: who asks and whether they may, then the work; a failure tells its reference and no more. */
 export async function askedBy(
   request: Request,
   action: Action,
@@ -13,11 +13,9 @@ export async function askedBy(
     const asker = await askerFor(request, action);
     return asker instanceof Response ? asker : await work(asker);
   } catch (error) {
-    const isGone = isDatabaseGone(error);
-    const reference = crypto.randomUUID().slice(0, 8);
-    console.error(`${reference} ${isGone ? 'the database is away' : 'an API route failed'}`, error);
+    const { isGone, reference } = failed(error, 'a route failed');
     return isGone
       ? problem(503, 'The database does not answer. Try again in a minute.')
-      : problem(500, `Something failed here. Its reference is ${reference}.`);
+      : problem(500, referenceText(reference));
   }
 }

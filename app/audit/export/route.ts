@@ -1,8 +1,6 @@
-import { askerFor } from '@/app/api/v1/asker-for';
-import { problem } from '@/app/api/v1/problem';
+import { askedBy } from '@/app/api/v1/asked-by';
 import { fileAnswer } from '@/app/file-answer';
 import type { Actor } from '@/lib/auth/may';
-import { isDatabaseGone } from '@/lib/db/database-gone';
 import type { Units } from '@/lib/fields/field';
 import { toldChanges } from '@/lib/fields/told-changes';
 import { exportAudit } from '@/lib/register/commands/export-audit';
@@ -14,20 +12,11 @@ import { trailAsked } from '../trail-asked';
 
 /** The audit as it is asked for, one changed field a row. */
 export async function GET(request: Request): Promise<Response> {
-  try {
-    const actor = await askerFor(request, 'audit.read');
-    if (actor instanceof Response) return actor;
+  return askedBy(request, 'audit.read', async (actor) => {
     const query = Object.fromEntries(new URL(request.url).searchParams);
     const [{ timezone }, units] = await Promise.all([siteSettings(actor), ownUnits(actor)]);
     return fileAnswer('audit', 'csv', rowsOf(actor, trailAsked(query, timezone), units));
-  } catch (error) {
-    const isGone = isDatabaseGone(error);
-    const reference = crypto.randomUUID().slice(0, 8);
-    console.error(`${reference} ${isGone ? 'the database is away' : 'the audit could not be told'}`, error);
-    return isGone
-      ? problem(503, 'The register’s database does not answer. Ask again in a minute.')
-      : problem(500, `Something failed here. Its reference is ${reference}.`);
-  }
+  });
 }
 
 const HEAD = ['When (UTC)', 'Who', 'What', 'Which', 'Done', 'Field', 'From', 'To', 'Note', 'Change'];

@@ -12,6 +12,7 @@ import {
   type SteeredImport,
   undoImport,
 } from '@/lib/register/commands/steer-import';
+import { isId } from '@/lib/register/is-id';
 import { DELIMITERS, ENCODINGS } from '@/lib/sheet/dialect';
 import { whoMay } from '../../who-is-here';
 
@@ -41,7 +42,7 @@ export async function readAnewHere(form: FormData): Promise<void> {
 
 async function given(form: FormData, give: (actor: Actor, runId: string) => Promise<SteeredImport>): Promise<void> {
   const runId = String(form.get('run') ?? '');
-  const path = /^[0-9a-f-]{36}$/.test(runId) ? `/imports/${runId}` : '/imports';
+  const path = isId(runId) ? `/imports/${runId}` : '/imports';
   let done: SteeredImport | 'away' | 'role';
   try {
     done = await give(await whoMay('import.run', path), runId);

@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import { askerFor } from '@/app/api/v1/asker-for';
 import { problem } from '@/app/api/v1/problem';
+import { failed, referenceText } from '@/app/failed';
+import { ledTo, plainly } from '@/app/form-answer';
 import { formSent, misread } from '@/app/form-sent';
 import { SIGNED_OUT } from '@/app/signed-out';
-import { isDatabaseGone } from '@/lib/db/database-gone';
 import { type Problem, read } from '@/lib/plant/reading';
 import { startImport } from '@/lib/register/commands/start-import';
 import { SAID_WORDS, type SaidWord } from '../import-words';
@@ -37,24 +38,13 @@ export async function POST(request: Request): Promise<Response> {
     const headers = { location: `/imports/${runId}`, 'cache-control': 'private, no-store' };
     return Response.json({ importId: runId }, { status: 201, headers });
   } catch (error) {
-    const isGone = isDatabaseGone(error);
-    const reference = crypto.randomUUID().slice(0, 8);
-    console.error(`${reference} ${isGone ? 'the database is away' : 'a file could not be taken'}`, error);
+    const { isGone, reference } = failed(error, 'a file could not be taken');
     if (isGone) return refused(503, 'away');
-    return isPage
-      ? plain(500, `Something failed here. Its reference is ${reference}.`)
-      : problem(500, `Something failed here. Its reference is ${reference}.`);
+    const says = referenceText(reference);
+    return isPage ? plain(500, says) : problem(500, says);
   }
 }
 
 const WORD_OF = { 413: 'large', 415: 'form', 400: 'form', 422: 'form' } as const satisfies Record<number, SaidWord>;
 
-const ledTo = (path: string) =>
-  new Response(null, { status: 303, headers: { location: path, 'cache-control': 'private, no-store' } });
-
-/** For a person whose browser shows it as it stands. */
-const plain = (status: number, says: string) =>
-  new Response(`The file was not kept. ${says}\n\nYour browser’s way back leads to the form.\n`, {
-    status,
-    headers: { 'content-type': 'text/plain; charset=utf-8', 'cache-control': 'private, no-store' },
-  });
+const plain = (status: number, says: string) => plainly(status, `The file was not kept. ${says}`);

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { answered } from '@/app/answered';
+import { AuditLinks } from '@/app/audit/audit-links';
 import { DimensionTable, FaceFacts } from '@/app/dimension-table';
 import { DoubtsHere, DoubtsLink } from '@/app/doubts/doubts-here';
 import { SaidNote } from '@/app/doubts/said-note';
@@ -103,16 +104,7 @@ export default answered(async function MotorPage({ params, searchParams }: Props
           <Facts rows={spareFacts(motor, row)} />
           <SectionHead title="History" />
           <HistoryList lines={lines} timezone={timezone} isOfMotor />
-          {may(actor, 'audit.read') && (
-            <p className="pt-3 screen-only">
-              <Link className="to" href={motorOnPath(motor.id)}>
-                As it stood on a day
-              </Link>{' '}
-              <Link className="to" href={`/audit?name=${encodeURIComponent(motor.id)}`}>
-                Everything the audit tells
-              </Link>
-            </p>
-          )}
+          <AuditLinks actor={actor} name={motor.id} onPath={motorOnPath(motor.id)} />
         </div>
         <div>
           <MountDrawing incoming={mount} outgoing={null} facts={factsAlone(mount)} />

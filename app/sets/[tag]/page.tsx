@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { answered } from '@/app/answered';
+import { AuditLinks } from '@/app/audit/audit-links';
 import { DoubtsHere, DoubtsLink } from '@/app/doubts/doubts-here';
 import { SaidNote } from '@/app/doubts/said-note';
 import { HistoryList } from '@/app/history-list';
@@ -125,16 +126,7 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
       <section>
         <SectionHead title="History" />
         <HistoryList lines={lines} timezone={timezone} />
-        {may(actor, 'audit.read') && (
-          <p className="pt-3 screen-only">
-            <Link className="to" href={setOnPath(row.tag)}>
-              As it stood on a day
-            </Link>{' '}
-            <Link className="to" href={`/audit?name=${encodeURIComponent(row.tag)}`}>
-              Everything the audit tells
-            </Link>
-          </p>
-        )}
+        <AuditLinks actor={actor} name={row.tag} onPath={setOnPath(row.tag)} />
       </section>
       <ActionBar>
         <Action href={candidatesPath(row.tag)}>What can go in?</Action>

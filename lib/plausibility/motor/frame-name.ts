@@ -12,32 +12,13 @@ export function frameName(motor: Motor): Doubt | null {
   if (!read.ok) {
     // "56" and "225" are frames of both systems: which of them is a question, not a doubt.
     if (readName(frame, { system: 'NEMA' }).ok || readName(frame, { system: 'IEC' }).ok) return null;
-    return {
-      rule: 'frame-name',
-      thing: 'motor',
-      grade: 'doubtful',
-      field: 'frame',
-      have: frame,
-      expected: null,
-      unit: null,
-      says: `Frame ${frame}${read.problems.map(({ says }) => (IS_CLAIM.test(says) ? ` ${says}` : `: ${says}`)).join(';')}.`,
-      cite: CITE,
-      figures: figuresOf({ frame }),
-    };
+    return doubtful(
+      frame,
+      `Frame ${frame}${read.problems.map(({ says }) => (IS_CLAIM.test(says) ? ` ${says}` : `: ${says}`)).join(';')}.`,
+    );
   }
   if (read.value.name.system === null)
-    return {
-      rule: 'frame-name',
-      thing: 'motor',
-      grade: 'doubtful',
-      field: 'frame',
-      have: frame,
-      expected: null,
-      unit: null,
-      says: `${frame} is a flange alone: the frame beside it is not told.`,
-      cite: CITE,
-      figures: figuresOf({ frame }),
-    };
+    return doubtful(frame, `${frame} is a flange alone: the frame beside it is not told.`);
   if (poles === null || read.value.poles === null || read.value.poles === poles) return null;
   return {
     rule: 'frame-name',
@@ -52,6 +33,19 @@ export function frameName(motor: Motor): Doubt | null {
     figures: figuresOf({ frame, poles }),
   };
 }
+
+const doubtful = (frame: string, says: string): Doubt => ({
+  rule: 'frame-name',
+  thing: 'motor',
+  grade: 'doubtful',
+  field: 'frame',
+  have: frame,
+  expected: null,
+  unit: null,
+  says,
+  cite: CITE,
+  figures: figuresOf({ frame }),
+});
 
 /** Some problems say what the frame is, some are sentences of their own. */
 const IS_CLAIM = /^(is|has|names|could|says)\b/;

@@ -132,8 +132,9 @@ async function written(tx: Tx, by: Actor & { changeId: string }, kind: ImportKin
   } catch (error) {
     if (!(error instanceof NotMade) || error.why.outcome !== 'refused') throw error;
     const [first] = error.why.problems;
-    const line = toDo.changes.find(({ change }) => change.id === first?.id)?.line ?? going[0]?.line ?? 0;
-    throw new RowRefused(line, error.why.problems.filter(({ id }) => id === first?.id).map(asCell));
+    const row = toDo.changes.find(({ change }) => change.id === first?.id);
+    if (row === undefined) throw new Error('The register refused a change that no row of the import asked for.');
+    throw new RowRefused(row.line, error.why.problems.filter(({ id }) => id === first?.id).map(asCell));
   }
   const motors = toDo.motors.map(({ motor, tag }) =>
     typeof motor === 'function' ? motor(String(sets.ids.get(String(tag)))) : motor,
@@ -158,9 +159,11 @@ const asCell = ({ path, value, says }: Told): CellProblem => ({
 /** The first row of a list that the register refused; a problem's path begins with the place in the list. */
 function refusedBy(list: readonly { line: number }[], problems: readonly Told[]): RowRefused {
   const place = Number(problems[0]?.path.split('.')[0]);
+  const row = list[place];
+  if (row === undefined) throw new Error('The register refused a record that no row of the import told.');
   const own = problems.filter(({ path }) => path.startsWith(`${place}.`));
   return new RowRefused(
-    list[place]?.line ?? 0,
+    row.line,
     own.map((one) => asCell({ ...one, path: one.path.slice(`${place}.`.length) })),
   );
 }

@@ -4,6 +4,7 @@ import type { Prisma } from '@/lib/db/generated/client';
 import type { Edit } from '@/lib/fields/state';
 import { isId } from '../is-id';
 import { type NamedThing, namesOf } from '../names-of';
+import { THINGS_OF_PEOPLE } from '../things-of-people';
 import { isChangeOfRecord } from '../undoable';
 
 /** Which entries of the audit are asked for; null: whatever. */
@@ -46,8 +47,6 @@ export interface Trail {
   nameOf: (path: string, id: string) => string | null;
 }
 
-/** What concerns people, not the plant: for administrators. */
-const OF_PEOPLE = ['person', 'token', 'link'];
 const MOST = 500;
 
 /** Who changed what from what to what, the latest first, a part at a time. People’s own matters are for administrators. */
@@ -91,7 +90,7 @@ export async function auditTrail(
 
 async function whereOf(actor: Actor, { byId, actions, thing, name, changeId, from, to }: TrailFilter) {
   const { siteId } = actor;
-  const hidden = may(actor, 'people.manage') ? [] : OF_PEOPLE;
+  const hidden = may(actor, 'people.manage') ? [] : [...THINGS_OF_PEOPLE];
   const ids = name === null ? null : await idsNamed(siteId, name);
   const where: Prisma.AuditEntryWhereInput = {
     siteId,

@@ -1,5 +1,6 @@
 import { type Actor, must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
+import { isId } from '../is-id';
 import { type MotorFilter, whereMotors } from '../motor-filter';
 import { type SetFilter, whereSets } from '../set-filter';
 
@@ -13,8 +14,7 @@ export type Chosen =
 /** The ids of a selection: those named, or all that the filter lets through, as far as the site has them. */
 export async function chosenIds(actor: Actor, { thing, filter, ids }: Chosen): Promise<{ ids: string[]; all: number }> {
   must(actor, 'register.read');
-  const named =
-    ids === null ? {} : { id: { in: ids.filter((id) => /^[0-9a-f-]{36}$/.test(id)).slice(0, MOST_CHOSEN) } };
+  const named = ids === null ? {} : { id: { in: ids.filter((id) => isId(id)).slice(0, MOST_CHOSEN) } };
   const take = MOST_CHOSEN;
   if (thing === 'set') {
     const where = { ...whereSets(actor.siteId, filter), ...named };
