@@ -51,6 +51,35 @@ test('S10 the refusal has the shape of every other (RFC 9457)', async () => {
   expect(await refused.json()).toMatchObject({ type: 'about:blank', status: 403 });
 });
 
+test.each([
+  ['PUT', '/api/v1/sets', 405, 'GET, POST, HEAD, OPTIONS'],
+  ['DELETE', '/api/v1/sets/A%2FB', 405, 'GET, PATCH, HEAD, OPTIONS'],
+  ['GET', '/api/v1/swaps', 405, 'POST, OPTIONS'],
+  ['DELETE', '/api/v1/motors', 405, 'GET, POST, HEAD, OPTIONS'],
+  ['GET', '/api/v1', 404, null],
+  ['GET', '/api/v1/set', 404, null],
+  ['POST', '/api/v1/sets/P-101/findings/more', 404, null],
+  ['GET', '/api/v1/openapiXjson', 404, null],
+])('S6 S8 %s %s is %d, told as every refusal', async (method, path, status, allow) => {
+  const refused = asked(path, method, {});
+  expect([refused.status, refused.headers.get('allow')]).toEqual([status, allow]);
+  expect(refused.headers.get('content-type')).toBe('application/problem+json');
+  expect(refused.headers.get('x-content-type-options')).toBe('nosniff');
+  expect(await refused.json()).toMatchObject({ type: 'about:blank', status });
+});
+
+test('S6 a path that the API has passes to its route', () => {
+  for (const [method, path] of [
+    ['GET', '/api/v1/sets'],
+    ['HEAD', '/api/v1/sets/P%20101'],
+    ['OPTIONS', '/api/v1/swaps'],
+    ['PATCH', '/api/v1/motors/M-1'],
+    ['GET', '/api/v1/frames/182%2F4T'],
+    ['GET', '/api/v12'],
+  ] as const)
+    expect([path, asked(path, method, {}).status]).toEqual([path, 200]);
+});
+
 test('S10 a POST of this site, or of no browser, passes', () => {
   for (const headers of [{ 'sec-fetch-site': 'same-origin' }, { origin: 'http://plant.example:3000' }, {}] as Record<
     string,

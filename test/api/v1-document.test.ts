@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { BODIES, WRONG } from '@/app/api/v1/examples/bodies';
+import { METHODS_AT } from '@/app/api/v1/methods-at';
 import { OPERATIONS } from '@/app/api/v1/operations';
 import { curlOf } from '@/app/api-docs/curl-of';
 import { toldOperations } from '@/app/api-docs/told-operation';
@@ -17,6 +18,8 @@ test('S14 the document and the routes are the same, both ways', () => {
     Object.keys(item as object).map((method) => `${method.toUpperCase()} ${path}`),
   );
   expect(written.sort()).toEqual(told);
+  const passed = Object.entries(METHODS_AT).flatMap(([path, methods]) => methods.map((method) => `${method} ${path}`));
+  expect(passed.sort()).toEqual(told);
   expect(openApi.openapi).toBe('3.1.0');
   const ids = OPERATIONS.map(({ id }) => id);
   expect(new Set(ids).size).toBe(ids.length);

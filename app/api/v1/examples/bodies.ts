@@ -11,6 +11,8 @@ export const BODIES: Readonly<Record<string, object>> = {
     service: 'Whey',
     areaId: AREA,
     supply: { phases: 3, volts: 400, hertz: 50, start: 'direct' },
+    coupling: { type: 'coupling', ratio: 1 },
+    load: { kind: 'constant-torque', shaftKw: 3.9, atPumpRpm: 1450 },
   },
   changeSet: { criticality: 2, supply: { overloadMinA: 9, overloadMaxA: 13 }, service: null },
   makeMotor: {

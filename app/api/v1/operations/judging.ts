@@ -15,7 +15,9 @@ export const findingsOp = {
   action: 'set.assess',
   ...{ method: 'get', path: '/sets/{tag}/findings', id: 'findings', summary: 'What can go into a set of the register' },
   parts: { tag: 'The set’s tag' },
-  query: z.strictObject({ limit: z.coerce.number().int().min(1).max(200).optional().describe('50 where not told') }),
+  query: z.strictObject({
+    limit: z.coerce.number().int().min(1).max(200).optional().describe('At most so many; 50 where not told'),
+  }),
   answers: { 200: { says: 'Candidates that could go in, best first, with their findings', schema: candidates } },
 } as const satisfies Operation;
 

@@ -40,7 +40,7 @@ export const readSetOp = {
 export const changeSetOp = {
   action: 'set.edit',
   ...{ method: 'patch', path: '/sets/{tag}', id: 'changeSet', summary: 'Changes a set', parts: TAG, isGuarded: true },
-  says: 'The keys that are sent are changed, null makes one not known (RFC 7396). A classification of the other scheme takes out the keys of the first.',
+  says: 'The keys that are sent are changed, null makes one not known (RFC 7396). With a classification of the other scheme the keys of the first are sent as null.',
   body: { schema: patchOf(setRecord).meta({ id: 'SetPatch' }), types: PATCH_TYPES },
   answers: { 200: { says: 'As it stands now', schema: setAnswer, hasTag: true }, 412: { says: LATER, hasTag: true } },
 } as const satisfies Operation;
