@@ -1,5 +1,5 @@
 import Link from 'next/link';
-import type { Whereabouts } from '@/lib/register/whereabouts';
+import type { Whereabouts } from '@/lib/plant/whereabouts';
 import { Tag } from './look/tag';
 import { setPath } from './paths';
 

@@ -11,8 +11,8 @@ import pg from 'pg';
 import { deploy, withDatabase } from './migrate.mjs';
 
 const KIND = 'bedplate-backup-1';
-/** Who is signed in, and who tried: everybody signs in anew. */
-const LEFT_OUT = ['_prisma_migrations', 'session', 'verification', 'rateLimit', 'sign_in_limit'];
+/** Who is signed in, and who tried: everybody signs in anew. Which register it is: what comes back is another. */
+const LEFT_OUT = ['_prisma_migrations', 'register_identity', 'session', 'verification', 'rateLimit', 'sign_in_limit'];
 const STEP = 500;
 const name = (table) => pg.escapeIdentifier(table);
 

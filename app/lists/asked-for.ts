@@ -1,8 +1,8 @@
+import { PLACES } from '@/lib/plant/whereabouts';
 import { RULES, type RuleId } from '@/lib/plausibility/doubt';
 import { isId } from '@/lib/register/is-id';
 import { ALL_MOTORS, MOTOR_SORTS, type MotorFilter } from '@/lib/register/motor-filter';
 import { ALL_SETS, SET_CONDITIONS, SET_SORTS, type SetFilter } from '@/lib/register/set-filter';
-import { PLACES } from '@/lib/register/whereabouts';
 import { readNumber } from '@/lib/units/read-number';
 
 /** The question in a page's address. */

@@ -1,4 +1,5 @@
-import type { Auxiliary, Motor } from '@/lib/plant/motor';
+import type { Motor } from '@/lib/plant/motor';
+import type { Auxiliary } from '@/lib/plant/motor-words';
 
 type Told<Key extends keyof Motor> = NonNullable<Motor[Key]> & string;
 

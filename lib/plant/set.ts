@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { classification } from './classification';
-import { AUXILIARIES, motor } from './motor';
+import { motor } from './motor';
+import { AUXILIARIES } from './motor-words';
 import { fromZeroTo, group, isAbove, oneOf, THOUGH_REFUSED, text, told, upTo, yesNo } from './told';
 
 export const FOOTINGS = ['foot', 'face', 'foot-and-face'] as const;

@@ -1,5 +1,6 @@
 import type { Prisma } from '@/lib/db/generated/client';
 import type { ToldChange } from '@/lib/fields/told-changes';
+import { faultText } from '@/lib/plant/fault';
 
 /** A swap as a line of a history. */
 export interface SwapLine {
@@ -72,7 +73,7 @@ export const FAULT_LINE = {
 } as const satisfies Prisma.FaultInclude;
 
 export function faultLineOf(row: Prisma.FaultGetPayload<{ include: typeof FAULT_LINE }>): FaultLine {
-  const { id, at, by, set, motor, says, closedAt } = row;
+  const { id, at, by, set, motor, closedAt } = row;
   return {
     kind: 'fault',
     faultId: id,
@@ -80,7 +81,7 @@ export function faultLineOf(row: Prisma.FaultGetPayload<{ include: typeof FAULT_
     by: by.name,
     setTag: set.tag,
     motor: motor?.plantNumber ?? null,
-    says,
+    says: faultText(row),
     closedAt,
   };
 }

@@ -1,7 +1,7 @@
 import type { Prisma } from '@/lib/db/generated/client';
+import type { PLACES } from '@/lib/plant/whereabouts';
 import { literal } from './literal';
 import { normOf } from './look-alike';
-import type { PLACES } from './whereabouts';
 
 export const MOTOR_SORTS = ['number', 'frame', 'place', 'changed'] as const;
 

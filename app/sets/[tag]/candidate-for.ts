@@ -1,14 +1,9 @@
 import type { Actor } from '@/lib/auth/may';
-import { assess, type Result } from '@/lib/matching/assess';
 import { buyable } from '@/lib/matching/buy/buyable';
-import type { SiteSettings } from '@/lib/plant/site-settings';
+import type { Candidate, Unoffered } from '@/lib/matching/offer/candidate';
 import { type KnownMotor, motorByNumber } from '@/lib/register/queries/motor-by-number';
 import type { KnownSet } from '@/lib/register/queries/set-by-tag';
 import { spareSets } from '@/lib/register/queries/spare-sets';
-import { type Candidate, soonnessOf } from './candidates/candidate';
-
-/** Why a motor of the site cannot be taken for this set. */
-export type Unoffered = 'in-this-set' | 'in-critical-set' | 'at-repair' | 'scrapped';
 
 export interface CandidateHere {
   candidate: Candidate;
@@ -41,17 +36,4 @@ export async function candidateFor(actor: Actor, { row, set }: KnownSet, id: str
       return { candidate: { from: 'set', motor, stops: spared.stops }, known, unoffered: null };
     }
   }
-}
-
-/** The candidate judged alone. */
-export function judgeAlone(candidate: Candidate, { set }: KnownSet, settings: SiteSettings, asOf: string): Result {
-  const { motor } = candidate;
-  const { results } = assess(
-    { set, candidates: [motor], asOf },
-    settings,
-    new Map([[motor.id, soonnessOf(candidate)]]),
-  );
-  const [result] = results;
-  if (result === undefined) throw new Error(`The judgement answered nothing for ${motor.id}`);
-  return result;
 }

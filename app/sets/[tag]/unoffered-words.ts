@@ -1,4 +1,4 @@
-import type { Unoffered } from './candidate-for';
+import type { Unoffered } from '@/lib/matching/offer/candidate';
 
 export const UNOFFERED_WORDS: Record<Unoffered, string> = {
   'in-this-set': 'This motor stands in this set now.',

@@ -1,4 +1,4 @@
-import type { Auxiliary } from '@/lib/plant/motor';
+import type { Auxiliary } from '@/lib/plant/motor-words';
 import { AUXILIARY_WORDS, auxiliariesInOrder } from '../fields/words';
 import { normalHeading } from '../normal-heading';
 import { type Cell, type CellReading, refused, told } from './cell';

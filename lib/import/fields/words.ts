@@ -1,4 +1,4 @@
-import { AUXILIARIES, type Auxiliary } from '@/lib/plant/motor';
+import { AUXILIARIES, type Auxiliary } from '@/lib/plant/motor-words';
 import type { Words } from '../field';
 
 /**

@@ -1,10 +1,13 @@
-import { type Motor, motor } from '@/lib/plant/motor';
+import type { Motor } from '@/lib/plant/motor';
+import type { Rating } from '@/lib/plant/rating';
 import type { PumpSet } from '@/lib/plant/set';
+import { UNTOLD_MOTOR, UNTOLD_RATING } from '@/lib/plant/untold';
 import { fullLoadCurrent } from '@/lib/standards/full-load-current';
 import { nominalEfficiency } from '@/lib/standards/nominal-efficiency';
 import { nominalVoltage } from '@/lib/standards/nominal-voltage';
 import type { StandardRating } from '@/lib/standards/standard-ratings';
 import { figure } from '@/lib/units/figure';
+import { kwOfHp } from '@/lib/units/power';
 import { failedRowOf } from '../context/driven-load';
 import { fedBy } from '../context/fed-by';
 import { frameAskedFor } from './frame-asked-for';
@@ -22,7 +25,8 @@ export function motorAskedFor(set: PumpSet, system: 'NEMA' | 'IEC', rating: Stan
   const { frame, mounting } = frameAskedFor(set, system, rating.frame);
   const isDriveFed = supply.start === 'drive';
   const power = rating.hp === null ? `${figure(rating.kw)} kW` : `${figure(rating.hp)} hp`;
-  return motor.parse({
+  return {
+    ...UNTOLD_MOTOR,
     id: `${frame} ${power} ${rating.poles}-pole`,
     kind: 'cage',
     frame,
@@ -44,8 +48,8 @@ export function motorAskedFor(set: PumpSet, system: 'NEMA' | 'IEC', rating: Stan
     washdown: washdownOf(set),
     classification: surroundings.classification ?? failed?.classification ?? null,
     has: [...new Set([...set.needs, ...(failed?.has ?? [])])],
-    brake: failed?.brake ?? null,
-  });
+    brake: failed?.brake ?? UNTOLD_MOTOR.brake,
+  };
 }
 
 function windingOf({ supply }: PumpSet): Motor['winding'] {
@@ -67,7 +71,7 @@ function rangeOf({ supply }: PumpSet): number | null {
 }
 
 /** Full-load speed and amps are asked as the failed motor had them, where it was of the same power and poles. */
-function rowOf(set: PumpSet, rating: StandardRating, system: 'NEMA' | 'IEC') {
+function rowOf(set: PumpSet, rating: StandardRating, system: 'NEMA' | 'IEC'): Rating {
   const { volts, hertz } = fedBy(set);
   const plateVolts = volts === null ? null : (nominalVoltage(volts)?.plateVolts ?? volts);
   const failedRow = failedRowOf(set);
@@ -76,12 +80,14 @@ function rowOf(set: PumpSet, rating: StandardRating, system: 'NEMA' | 'IEC') {
   const table = plateVolts === null || system === 'IEC' ? null : fullLoadCurrent(3, rating.kw, plateVolts);
   const level = hertz === 50 ? 'IE3' : 'premium';
   return {
+    ...UNTOLD_RATING,
     volts: plateVolts,
     hertz,
-    ...(rating.hp === null ? { kw: rating.kw } : { hp: rating.hp }),
+    hp: rating.hp,
+    kw: rating.hp === null ? rating.kw : kwOfHp(rating.hp),
     rpm: isSamePoles ? (failedRow.plate?.rpm ?? null) : null,
     amps: isOfItsSize && failedRow.plate?.volts === plateVolts ? failedRow.amps : (table?.amps ?? null),
-    connection: set.supply.start === 'star-delta' ? ('delta' as const) : null,
+    connection: set.supply.start === 'star-delta' ? 'delta' : null,
     efficiencyPct: nominalEfficiency(level, rating.kw, rating.poles, 'enclosed')?.pct ?? null,
   };
 }

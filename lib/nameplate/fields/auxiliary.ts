@@ -1,4 +1,4 @@
-import type { Auxiliary } from '@/lib/plant/motor';
+import type { Auxiliary } from '@/lib/plant/motor-words';
 import { type PartReading, partOf, problemAt } from '../part-reading';
 
 export function auxiliary(text: string): PartReading {

@@ -1,7 +1,7 @@
 import type { Tx } from '@/lib/db/client';
 import type { Problem } from '@/lib/plant/reading';
+import { PLACES } from '@/lib/plant/whereabouts';
 import type { MotorPlace } from '../motor-columns';
-import { PLACES } from '../whereabouts';
 import { parts } from './parts';
 
 /** What is wrong with where new motors are to be; a problem's path begins with the place in the list. */

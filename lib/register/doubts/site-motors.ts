@@ -1,8 +1,9 @@
 import type { Tx } from '@/lib/db/client';
 import type { Prisma } from '@/lib/db/generated/client';
+import type { Place } from '@/lib/plant/whereabouts';
 import type { SiteMotor } from '@/lib/plausibility/site-motor';
 import { lookAlikeOf } from '../look-alike';
-import { type Place, WHEREABOUTS_ROW, whereaboutsOf } from '../whereabouts';
+import { WHEREABOUTS_ROW, whereaboutsOf } from '../whereabouts';
 
 /** What tells motors of one site from each other. */
 export const SITE_MOTOR_ROW = {

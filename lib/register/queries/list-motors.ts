@@ -1,9 +1,10 @@
 import { type Actor, must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
 import type { Motor } from '@/lib/plant/motor';
+import type { Whereabouts } from '@/lib/plant/whereabouts';
 import { type MotorFilter, orderMotors, whereMotors } from '../motor-filter';
 import { MOTOR_ROW, motorOfRow } from '../motor-row';
-import { WHEREABOUTS_ROW, type Whereabouts, whereaboutsOf } from '../whereabouts';
+import { WHEREABOUTS_ROW, whereaboutsOf } from '../whereabouts';
 
 export interface MotorLine {
   motorId: string;

@@ -1,9 +1,10 @@
 import { type Actor, must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
 import type { Motor } from '@/lib/plant/motor';
+import type { Whereabouts } from '@/lib/plant/whereabouts';
 import { literal } from '../literal';
 import { MOTOR_ROW, type MotorRow, motorOfRow } from '../motor-row';
-import { WHEREABOUTS_ROW, type Whereabouts, whereaboutsOf } from '../whereabouts';
+import { WHEREABOUTS_ROW, whereaboutsOf } from '../whereabouts';
 
 export interface KnownMotor {
   row: MotorRow;

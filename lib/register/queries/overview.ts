@@ -1,6 +1,7 @@
 import { type Actor, must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
-import { known, type Place } from '../whereabouts';
+import type { Place } from '@/lib/plant/whereabouts';
+import { known } from '../whereabouts';
 
 export interface Overview {
   sets: number;

@@ -1,6 +1,7 @@
 import type { Actor } from '@/lib/auth/may';
 import { must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
+import { faultText } from '@/lib/plant/fault';
 import type { PumpSet } from '@/lib/plant/set';
 import { literal } from '../literal';
 import { SET_ROW, type SetRow, setOfRow } from '../set-row';
@@ -35,6 +36,6 @@ export async function setByTag(actor: Actor, tag: string): Promise<KnownSet | nu
   return {
     row,
     set: setOfRow(row),
-    faults: faults.map(({ id, says, at, by }) => ({ id, says, at, by: by.name })),
+    faults: faults.map((fault) => ({ id: fault.id, says: faultText(fault), at: fault.at, by: fault.by.name })),
   };
 }

@@ -1,8 +1,9 @@
 import { type Actor, must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
 import type { Motor } from '@/lib/plant/motor';
+import type { Whereabouts } from '@/lib/plant/whereabouts';
 import { MOTOR_ROW, motorOfRow } from '../motor-row';
-import { WHEREABOUTS_ROW, type Whereabouts, whereaboutsOf } from '../whereabouts';
+import { WHEREABOUTS_ROW, whereaboutsOf } from '../whereabouts';
 
 /** As many as one list is made of; `isAll` is false when the site has more. */
 const MOST = 5_000;

@@ -1,5 +1,6 @@
 import { type Actor, must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
+import { isSparable, type Stops } from '@/lib/matching/offer/candidate';
 import type { Motor } from '@/lib/plant/motor';
 import { MOTOR_ROW, motorOfRow } from '../motor-row';
 
@@ -9,7 +10,7 @@ const MOST = 5_000;
 export interface SparableMotor {
   motor: Motor;
   version: number;
-  stops: { setId: string; tag: string; service: string | null; criticality: number };
+  stops: Stops;
 }
 
 /**
@@ -31,7 +32,7 @@ export async function spareSets(actor: Actor, setId: string): Promise<SparableMo
     take: MOST,
   });
   return rows.flatMap(({ set, ...row }) =>
-    set === null || set.criticality === null
+    set === null || !isSparable(asking.criticality, set.criticality)
       ? []
       : [
           {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import { AUXILIARIES, KINDS, type Motor, motor, WINDINGS } from '@/lib/plant/motor';
+import { type Motor, motor } from '@/lib/plant/motor';
+import { AUXILIARIES, KINDS, WINDINGS } from '@/lib/plant/motor-words';
 import { CONNECTIONS } from '@/lib/plant/rating';
 import { FOOTINGS, type PumpSet, set } from '@/lib/plant/set';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { auxiliaries } from '@/lib/matching/criteria/surroundings/auxiliaries';
-import { AUXILIARIES, type Auxiliary } from '@/lib/plant/motor';
+import { AUXILIARIES, type Auxiliary } from '@/lib/plant/motor-words';
 import { motor, set } from '../easy';
 import { asked } from './asked';
 

@@ -1,6 +1,6 @@
 import { z } from 'zod';
+import { PLACES } from '@/lib/plant/whereabouts';
 import { swapRequest } from '@/lib/register/commands/swap-request';
-import { PLACES } from '@/lib/register/whereabouts';
 import { JSON_TYPE, type Operation, PATCH_TYPES } from '../operation';
 import { VERDICTS } from '../schemas/judging';
 import { part, partOf } from '../schemas/part';

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { motor } from '@/lib/plant/motor';
 import { set } from '@/lib/plant/set';
 import { text } from '@/lib/plant/told';
-import { PLACES } from '@/lib/register/whereabouts';
+import { PLACES } from '@/lib/plant/whereabouts';
 import { asSent } from './as-sent';
 
 const { failed: _failed, ...ofContract } = set.shape;

@@ -1,7 +1,8 @@
 import { today } from '@/app/moment';
 import { swapPath } from '@/app/paths';
-import { candidateFor, judgeAlone } from '@/app/sets/[tag]/candidate-for';
+import { candidateFor } from '@/app/sets/[tag]/candidate-for';
 import type { Actor } from '@/lib/auth/may';
+import { judgeAlone } from '@/lib/matching/offer/judge-alone';
 import { type Problem, read } from '@/lib/plant/reading';
 import { recordSwap, type SwapOutcome } from '@/lib/register/commands/record-swap';
 import { swapBefore } from '@/lib/register/commands/swap-before';
@@ -56,7 +57,7 @@ async function judgedAndRecorded(actor: Actor, asked: SwapRequest): Promise<Swap
   const here = known && (await candidateFor(actor, known, number));
   if (known === null || here === null) return not('motorInId', motorInId, 'cannot be judged for this set');
   const { settings, timezone } = await siteSettings(actor);
-  const result = judgeAlone(here.candidate, known, settings, today(timezone));
+  const result = judgeAlone(here.candidate, known.set, settings, today(timezone));
   if (result.verdict === 'unsuitable' && note === null && here.unoffered !== 'in-this-set')
     return not('note', null, 'is missing: the judgement says unsuitable; say who decided otherwise, and why');
   return recordSwap(actor, asked, result);

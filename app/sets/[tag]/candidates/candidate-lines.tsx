@@ -3,8 +3,8 @@ import { Tag } from '@/app/look/tag';
 import { candidatePath } from '@/app/paths';
 import { WhereaboutsText } from '@/app/whereabouts-text';
 import type { Result } from '@/lib/matching/assess';
+import type { Candidate, JudgedCandidate } from '@/lib/matching/offer/candidate';
 import { figure } from '@/lib/units/figure';
-import type { Candidate, JudgedCandidate } from './candidate';
 import { deciding } from './deciding';
 
 /** Candidates as rows, each a link to its page. */

@@ -1,7 +1,7 @@
 import Link from 'next/link';
 import { SectionHead } from '@/app/look/section-head';
 import { candidatesPath } from '@/app/paths';
-import type { JudgedCandidate, Source } from './candidate';
+import type { JudgedCandidate, Source } from '@/lib/matching/offer/candidate';
 import { CandidateLine, CandidateLines } from './candidate-lines';
 
 export const SOURCES: readonly Source[] = ['shelf', 'set', 'buy'];

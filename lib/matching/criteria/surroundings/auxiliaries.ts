@@ -1,4 +1,5 @@
-import { AUXILIARIES, type Auxiliary, type Motor } from '@/lib/plant/motor';
+import type { Motor } from '@/lib/plant/motor';
+import { AUXILIARIES, type Auxiliary } from '@/lib/plant/motor-words';
 import type { PumpSet } from '@/lib/plant/set';
 import type { Context } from '../../context';
 import { block, type Compared, type Finding, needsWork, ok, toJudge, toRead, type Work } from '../../finding';

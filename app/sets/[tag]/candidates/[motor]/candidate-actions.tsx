@@ -2,9 +2,8 @@ import { Action } from '@/app/look/action';
 import { ActionBar } from '@/app/look/action-bar';
 import type { Verdict } from '@/app/look/words';
 import { buyPath, candidatesPath, jobPath, swapFormPath } from '@/app/paths';
-import type { Unoffered } from '../../candidate-for';
+import type { Candidate, Unoffered } from '@/lib/matching/offer/candidate';
 import { UNOFFERED_WORDS } from '../../unoffered-words';
-import type { Candidate } from '../candidate';
 
 /** What can be done with the candidate: record the swap, or ask for an offer. */
 export function CandidateActions({

@@ -11,10 +11,11 @@ import { momentText, today } from '@/app/moment';
 import { candidatePath, candidatesPath, written } from '@/app/paths';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { must } from '@/lib/auth/may';
+import { judgeAlone } from '@/lib/matching/offer/judge-alone';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { unknownSet } from '../../../unknown-set';
-import { candidateFor, judgeAlone } from '../../candidate-for';
+import { candidateFor } from '../../candidate-for';
 import { CautionList } from '../../caution-list';
 import { cautionsFor } from '../../cautions';
 import { unknownCandidate } from '../../unknown-candidate';
@@ -44,7 +45,7 @@ export default answered(async function CandidatePage({ params }: Props) {
   const { candidate, unoffered } = here;
   const { motor } = candidate;
   const asOf = today(timezone);
-  const result = judgeAlone(candidate, known, settings, asOf);
+  const result = judgeAlone(candidate, known.set, settings, asOf);
   const isUnsuitable = result.verdict === 'unsuitable';
   return (
     <Sheet wide person={personOf(actor)} back={{ href: candidatesPath(row.tag), words: 'What can go in' }}>

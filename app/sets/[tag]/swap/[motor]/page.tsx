@@ -9,11 +9,12 @@ import { dayText, today } from '@/app/moment';
 import { candidatePath, swapFormPath, written } from '@/app/paths';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { must } from '@/lib/auth/may';
+import { judgeAlone } from '@/lib/matching/offer/judge-alone';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { shelves } from '@/lib/register/queries/shelves';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { unknownSet } from '../../../unknown-set';
-import { candidateFor, judgeAlone } from '../../candidate-for';
+import { candidateFor } from '../../candidate-for';
 import { CautionList } from '../../caution-list';
 import { cautionsFor } from '../../cautions';
 import { unknownCandidate } from '../../unknown-candidate';
@@ -45,7 +46,7 @@ export default answered(async function SwapPage({ params }: Props) {
   const { candidate, unoffered } = here;
   const { motor } = candidate;
   const asOf = today(timezone);
-  const result = judgeAlone(candidate, known, settings, asOf);
+  const result = judgeAlone(candidate, known.set, settings, asOf);
   return (
     <Sheet person={personOf(actor)} back={{ href: candidatePath(row.tag, motor.id), words: motor.id }}>
       <TitleBlock

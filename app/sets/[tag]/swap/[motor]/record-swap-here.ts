@@ -8,13 +8,14 @@ import { SIGNED_OUT } from '@/app/signed-out';
 import { whoDoes } from '@/app/who-is-here';
 import type { Actor } from '@/lib/auth/may';
 import { isDatabaseGone } from '@/lib/db/database-gone';
+import { judgeAlone } from '@/lib/matching/offer/judge-alone';
 import { read } from '@/lib/plant/reading';
 import { recordSwap } from '@/lib/register/commands/record-swap';
 import { swapRequest } from '@/lib/register/commands/swap-request';
 import type { Taken } from '@/lib/register/commands/who-was-first';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { siteSettings } from '@/lib/register/queries/site-settings';
-import { candidateFor, judgeAlone } from '../../candidate-for';
+import { candidateFor } from '../../candidate-for';
 import { workItems } from '../../work-items';
 import { quantitiesOf, valuesOf } from './read-swap-form';
 import { requestOf } from './request-of';
@@ -50,7 +51,7 @@ async function record(actor: Actor, tag: string, number: string, form: FormData)
   if (here === null || here.known === null) return refused('motor', 'The motor is not in the register of this site.');
   const { settings, timezone } = await siteSettings(actor);
   const asOf = today(timezone);
-  const result = judgeAlone(here.candidate, known, settings, asOf);
+  const result = judgeAlone(here.candidate, known.set, settings, asOf);
   const { quantities, problems } = quantitiesOf(values);
   const told = {
     setId: known.row.id,

@@ -1,7 +1,7 @@
 import { today } from '@/app/moment';
 import { written } from '@/app/paths';
-import type { JudgedCandidate } from '@/app/sets/[tag]/candidates/candidate';
 import { rankedCandidates } from '@/app/sets/[tag]/candidates/ranked-candidates';
+import type { JudgedCandidate } from '@/lib/matching/offer/candidate';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { askedBy } from '../../../asked-by';
