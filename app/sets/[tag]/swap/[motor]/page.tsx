@@ -20,6 +20,7 @@ import { cautionsFor } from '../../cautions';
 import { unknownCandidate } from '../../unknown-candidate';
 import { UNOFFERED_WORDS } from '../../unoffered-words';
 import { workItems } from '../../work-items';
+import { recordSwapHere } from './record-swap-here';
 import { SwapForm } from './swap-form';
 
 type Props = PageProps<'/sets/[tag]/swap/[motor]'>;
@@ -76,6 +77,7 @@ export default answered(async function SwapPage({ params }: Props) {
         </span>
       </p>
       <SwapForm
+        act={recordSwapHere}
         requestKey={crypto.randomUUID()}
         tag={row.tag}
         motor={motor.id}

@@ -8,11 +8,12 @@ import { Field, SelectField, TextAreaField } from '@/app/look/field';
 import { ProblemList } from '@/app/look/problem-list';
 import { candidatesPath } from '@/app/paths';
 import { SIGNED_OUT } from '@/app/signed-out';
-import { recordSwapHere } from './record-swap-here';
 import { emptyValues, type SwapState, WHYS } from './swap-state';
 import { SwapTaken } from './swap-taken';
 
 export interface SwapFormProps {
+  /** What becomes of the form when it is sent. */
+  act: (before: SwapState, form: FormData) => Promise<SwapState>;
   requestKey: string;
   tag: string;
   motor: string;
@@ -34,8 +35,8 @@ export interface SwapFormProps {
  * without it.
  */
 export function SwapForm(props: SwapFormProps) {
-  const { requestKey, tag, motor, motorOut, stops, shelves, work, checks, isUnsuitable, gone, children } = props;
-  const [state, send] = useActionState<SwapState, FormData>(recordSwapHere, {
+  const { act, requestKey, tag, motor, motorOut, stops, shelves, work, checks, isUnsuitable, gone, children } = props;
+  const [state, send] = useActionState<SwapState, FormData>(act, {
     outcome: 'asked',
     values: emptyValues(requestKey),
   });
