@@ -1,12 +1,14 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { redirect } from 'next/navigation';
+import { byLabel } from '@/lib/register/queries/by-label';
 import { findSets } from '@/lib/register/queries/find-sets';
 import { nearestTags } from '@/lib/register/queries/nearest-tags';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../answered';
 import { FindForm, LONGEST_FIND } from '../find-form';
+import { labelledPath } from '../labelled-path';
 import { SectionHead } from '../look/section-head';
 import { Sheet } from '../look/sheet';
 import { findPath, oneLine, setPath } from '../paths';
@@ -26,6 +28,8 @@ export default answered(async function FindPage({ searchParams }: PageProps<'/fi
   const only = found.filter(({ how }) => how === 'tag');
   if (exact !== null) redirect(setPath(exact.row.tag));
   if (only.length === 1 && only[0] !== undefined) redirect(setPath(only[0].tag));
+  const labelled = typed === '' || isTooLong ? null : await byLabel(actor, typed);
+  if (labelled !== null) redirect(labelledPath(labelled));
   const { timezone } = await siteSettings(actor);
   const nearest = found.length === 0 && typed !== '' ? await nearestTags(actor, typed) : [];
   return (
@@ -44,8 +48,8 @@ export default answered(async function FindPage({ searchParams }: PageProps<'/fi
       {found.length === 0 && typed !== '' && !isTooLong && <NearTags typed={typed} nearest={nearest} />}
       {typed === '' && (
         <p className="mt-4">
-          Type a tag as it stands at the pump, or words of what it serves. A slip of the finger is forgiven. All sets
-          are in{' '}
+          Type a tag as it stands at the pump, words of what it serves, or the code of a label. A slip of the finger in
+          a tag is forgiven. All sets are in{' '}
           <Link className="to" href="/sets">
             the list of sets
           </Link>

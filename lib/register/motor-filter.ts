@@ -1,4 +1,5 @@
 import type { Prisma } from '@/lib/db/generated/client';
+import { readLabelCode } from '@/lib/plant/label-code';
 import type { PLACES } from '@/lib/plant/whereabouts';
 import { literal } from './literal';
 import { normOf } from './look-alike';
@@ -7,7 +8,7 @@ export const MOTOR_SORTS = ['number', 'frame', 'place', 'changed'] as const;
 
 /** Which motors a list shows, in which order; null: whatever. */
 export interface MotorFilter {
-  /** Words of plant number, maker, serial and frame. */
+  /** Words of plant number, maker, serial and frame, or a label's code. */
   q: string | null;
   place: (typeof PLACES)[number] | null;
   shelfId: string | null;
@@ -50,6 +51,7 @@ export function whereMotors(siteId: string, filter: MotorFilter): Prisma.MotorWh
       OR: [
         { plantNumber: has(word) },
         ...(normOf(word) === '' ? [] : [{ norm: { contains: normOf(word) } }]),
+        ...labelled(word),
         { maker: has(word) },
         { serial: has(word) },
         { nameplate: { frame: has(word) } },
@@ -71,4 +73,10 @@ export function orderMotors({ sort, isDown }: MotorFilter): Prisma.MotorOrderByW
     case 'changed':
       return [{ changedAt: way }, { plantNumber: 'asc' }];
   }
+}
+
+/** A word that is a label code means what carries it. */
+function labelled(word: string) {
+  const read = readLabelCode(word);
+  return read.ok ? [{ code: read.value }] : [];
 }

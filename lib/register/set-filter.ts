@@ -1,4 +1,5 @@
 import type { Prisma } from '@/lib/db/generated/client';
+import { readLabelCode } from '@/lib/plant/label-code';
 import { literal } from './literal';
 import { normOf } from './look-alike';
 
@@ -7,7 +8,7 @@ export const SET_CONDITIONS = ['failed', 'empty', 'retired'] as const;
 
 /** Which sets a list shows, in which order; null: whatever. */
 export interface SetFilter {
-  /** Words of tag, service, area and pump. */
+  /** Words of tag, service, area and pump, or a label's code. */
   q: string | null;
   areaId: string | null;
   criticality: number | null;
@@ -46,6 +47,7 @@ export function whereSets(
       OR: [
         { words: { contains: literal(word) } },
         ...(normOf(word) === '' ? [] : [{ norm: { contains: normOf(word) } }]),
+        ...labelled(word),
         { motor: { plantNumber: { contains: literal(word), mode: 'insensitive' as const } } },
       ],
     })),
@@ -64,4 +66,10 @@ export function orderSets({ sort, isDown }: SetFilter): Prisma.PumpSetOrderByWit
     case 'changed':
       return [{ changedAt: way }, { tag: 'asc' }];
   }
+}
+
+/** A word that is a label code means what carries it. */
+function labelled(word: string) {
+  const read = readLabelCode(word);
+  return read.ok ? [{ code: read.value }] : [];
 }

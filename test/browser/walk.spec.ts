@@ -53,7 +53,7 @@ const toldOf = (text: string, asked: string) =>
 test('S25 S26 every page opens to whom it may, and to nobody else', async () => {
   test.setTimeout(240_000);
   const wrong: string[] = [];
-  for (const { page, at, may, isOfOne } of PAGE_DOORS) {
+  for (const { page, at, may, isOfOne, leadsTo } of PAGE_DOORS) {
     const asked = site.filled(at);
     const isOpen = may === 'anybody';
     for (const caller of callers) {
@@ -61,11 +61,13 @@ test('S25 S26 every page opens to whom it may, and to nobody else', async () => 
       const answer = await getPage(base, caller, asked);
       const allowed = isOpen || (role !== null && may.includes(role));
       const isThere = !page.includes('[token]') && (isHere || !isOfOne);
-      const expected = role === null && !isOpen ? 307 : !allowed ? 403 : isThere ? 200 : 404;
+      const shown = leadsTo === undefined ? 200 : 307;
+      const expected = role === null && !isOpen ? 307 : !allowed ? 403 : isThere ? shown : 404;
       const text = await answer.text();
       if (answer.status !== expected) wrong.push(`${name} ${asked}: ${answer.status}, not ${expected}`);
-      if (expected === 307 && !(answer.headers.get('location') ?? '').includes('/sign-in'))
-        wrong.push(`${name} ${asked}: not led to the sign-in`);
+      const to = role === null || leadsTo === undefined ? '/sign-in' : site.filled(leadsTo);
+      if (expected === 307 && !(answer.headers.get('location') ?? '').includes(to))
+        wrong.push(`${name} ${asked}: not led to ${to}`);
       const quiet = role === null || !isHere || expected === 403;
       const script = quiet ? await (await getPage(base, caller, asked, 'script')).text() : '';
       // Whose own name stands in the bar is told that much of the site.

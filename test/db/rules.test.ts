@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { db } from '@/lib/db/client';
+import { labelText, readLabelCode } from '@/lib/plant/label-code';
 import { got, smallPlant } from '../register/plant';
 import { asOwner } from './as-owner';
 
@@ -66,6 +67,59 @@ describe('figures keep to their range', () => {
 async function refuses(_name: string, sql: string, rule: string) {
   await expect(db.$executeRawUnsafe(sql)).rejects.toThrow(rule);
 }
+
+describe('a label code', () => {
+  const codes = async () => {
+    const where = { siteId: plant.actor.siteId };
+    const [sets, motors] = await Promise.all([db.pumpSet.findMany({ where }), db.motor.findMany({ where })]);
+    return { sets: sets.map(({ code }) => String(code)), motors: motors.map(({ code }) => String(code)) };
+  };
+  const motorWith = (code: string, number: string) =>
+    `INSERT INTO motor (site_id, plant_number, place, code)
+     SELECT site_id, '${number}', 'at-repair', ${code} FROM pump_set WHERE tag = 'P-101'`;
+
+  test('is given to every set and motor, no two alike, and is what a person’s typing is checked by', async () => {
+    const { sets, motors } = await codes();
+    expect(new Set([...sets, ...motors]).size).toBe(6);
+    for (const code of [...sets, ...motors])
+      expect(readLabelCode(labelText(code).toLowerCase())).toMatchObject({ ok: true, value: code });
+  });
+
+  test('stays, though the tag is changed', async () => {
+    const before = (await codes()).sets.sort();
+    await db.$executeRawUnsafe(pumpSet(`tag = 'P-109'`));
+    await db.$executeRawUnsafe(`UPDATE pump_set SET tag = 'P-101' WHERE tag = 'P-109'`);
+    expect((await codes()).sets.sort()).toEqual(before);
+  });
+
+  test.each([
+    ['another code for a set', pumpSet(`code = '1023456J'`), 'a label code stays'],
+    ['another code for a motor', motor(`code = '1023456J'`), 'a label code stays'],
+    ['none for a motor', motor('code = NULL'), 'a label code stays'],
+    ['a check sign that is not its own', motorWith(`'1023456K'`, 'M-90'), 'motor_label_sign'],
+    ['a sign that no code has', motorWith(`'1023U56J'`, 'M-91'), 'motor_label_code'],
+    ['the code of a set', motorWith('code', 'M-92'), 'label code .* is that of another record'],
+    [
+      'the code of another motor',
+      motorWith(`(SELECT code FROM motor WHERE plant_number = 'M-7')`, 'M-93'),
+      'motor_site_id_code_key',
+    ],
+    [
+      'the code of a motor for a set',
+      `INSERT INTO pump_set (site_id, tag, mounting, code)
+       SELECT site_id, 'P-190', 'foot', code FROM motor WHERE plant_number = 'M-7'`,
+      'label code .* is that of another record',
+    ],
+  ])('%s is refused', async (_name, sql, rule) => {
+    await expect(db.$executeRawUnsafe(sql)).rejects.toThrow(new RegExp(rule));
+  });
+
+  test('that comes with a motor is kept, as a backup brings it back', async () => {
+    await db.$executeRawUnsafe(motorWith(`'1023456J'`, 'M-94'));
+    const kept = await db.motor.findFirstOrThrow({ where: { siteId: plant.actor.siteId, plantNumber: 'M-94' } });
+    expect(kept.code).toBe('1023456J');
+  });
+});
 
 test('a swap of a motor with itself is refused', async () => {
   const id = got(plant.motors, 'M-1');

@@ -13,6 +13,7 @@ import { retirePicture } from '@/lib/register/commands/retire-picture';
 import { ALL_MOTORS } from '@/lib/register/motor-filter';
 import { areas } from '@/lib/register/queries/areas';
 import { auditTrail, WHOLE_TRAIL } from '@/lib/register/queries/audit-trail';
+import { byLabel } from '@/lib/register/queries/by-label';
 import { chosenIds } from '@/lib/register/queries/chosen-ids';
 import { colleagues } from '@/lib/register/queries/colleagues';
 import { doubts } from '@/lib/register/queries/doubts';
@@ -20,6 +21,7 @@ import { doubtsOf } from '@/lib/register/queries/doubts-of';
 import { findSets } from '@/lib/register/queries/find-sets';
 import { importRows, importRowsAfter, refusedRows } from '@/lib/register/queries/import-rows';
 import { importById, imports } from '@/lib/register/queries/imports';
+import { labelLines } from '@/lib/register/queries/label-lines';
 import { listMotors } from '@/lib/register/queries/list-motors';
 import { listSets } from '@/lib/register/queries/list-sets';
 import { motorByNumber } from '@/lib/register/queries/motor-by-number';
@@ -96,6 +98,11 @@ beforeAll(async () => {
 
 const motorHere = () => ({ thing: 'motor' as const, id: got(here.motors, 'M-7') });
 
+const codeOf = async (tag: string) => {
+  const { code } = await db.pumpSet.findFirstOrThrow({ where: { siteId: here.actor.siteId, tag } });
+  return String(code);
+};
+
 const asAdministrator = (actor: Actor): Actor => ({ ...actor, role: 'administrator' });
 
 const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothing: unknown }> = {
@@ -105,6 +112,20 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
       (await auditTrail(actor, WHOLE_TRAIL, { after: null, take: 500 })).entries.filter(
         ({ thing }) => thing.thing === 'motor' || thing.thing === 'set',
       ),
+    nothing: [],
+  },
+  'by-label': { asked: async (actor) => byLabel(actor, await codeOf('P-101')), nothing: null },
+  'label-lines': {
+    asked: async (actor) => {
+      const part = { skip: 0, take: 50 };
+      const byName = { by: 'name', tags: ['P-101'], numbers: ['M-7'], codes: [await codeOf('P-102')] } as const;
+      const ids = [got(here.sets, 'P-101')];
+      return [
+        ...(await labelLines(actor, byName, part)).lines,
+        ...(await labelLines(actor, { by: 'sets', filter: ALL_SETS, ids }, part)).lines,
+        ...(await labelLines(actor, { by: 'motors', filter: ALL_MOTORS, storeId: null, ids: null }, part)).lines,
+      ];
+    },
     nothing: [],
   },
   colleagues: {

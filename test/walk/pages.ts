@@ -9,6 +9,8 @@ export interface PageDoor {
   may: 'anybody' | readonly Role[];
   /** It shows one record of the site: at another site it is not there. */
   isOfOne?: true;
+  /** It shows nothing itself: whom it lets in it leads there. */
+  leadsTo?: string;
 }
 
 const everyone = ['technician', 'planner', 'reliability', 'administrator'] as const;
@@ -32,6 +34,7 @@ export const PAGE_DOORS: readonly PageDoor[] = [
   { page: 'imports', at: '/imports', may: desk },
   { page: 'imports/[id]', at: '/imports/{import}', may: desk, isOfOne: true },
   { page: 'join/[token]', at: '/join/nobody-has-this', may: 'anybody' },
+  { page: 'l/[code]', at: '/l/{label}', may: everyone, isOfOne: true, leadsTo: '/sets/{set}' },
   { page: 'motors', at: '/motors', may: everyone },
   { page: 'motors/[number]', at: '/motors/{motor}', may: everyone, isOfOne: true },
   { page: 'motors/[number]/edit', at: '/motors/{motor}/edit', may: desk, isOfOne: true },

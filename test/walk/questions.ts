@@ -2,6 +2,7 @@
 export const QUESTIONS = [
   '/find?q={set}',
   '/find?q=syrup',
+  '/sets?q={label}',
   '/sets?q={set}',
   '/sets?area={area}',
   '/sets/bulk?id={setId}',

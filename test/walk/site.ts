@@ -29,6 +29,7 @@ export class Site {
     for (const [name, sql] of [
       ['motor', `SELECT plant_number ${shelved}`],
       ['motorId', `SELECT id ${shelved}`],
+      ['label', `SELECT code FROM pump_set WHERE site_id = $1 AND tag = '${tag}'`],
       ['shelf', `SELECT shelf_id ${shelved}`],
       ['store', `SELECT id FROM store WHERE site_id = $1 ORDER BY name LIMIT 1`],
       ['area', `SELECT id FROM area WHERE site_id = $1 ORDER BY name LIMIT 1`],
