@@ -3,7 +3,7 @@ import type { Actor, Role } from '@/lib/auth/may';
 import { registerPerson } from '@/lib/register/commands/register-person';
 import { someone } from '../register/plant';
 
-const PASSWORD = 'heron-quarry-lantern';
+export const PASSWORD = 'heron-quarry-lantern';
 let count = 0;
 
 /** Somebody of a site of their own who signed in over HTTP, with the cookie their browser would send. */

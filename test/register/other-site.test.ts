@@ -32,6 +32,7 @@ import { overview } from '@/lib/register/queries/overview';
 import { ownSessions } from '@/lib/register/queries/own-sessions';
 import { ownUnits } from '@/lib/register/queries/own-units';
 import { ownViews } from '@/lib/register/queries/own-views';
+import { packSince } from '@/lib/register/queries/pack';
 import { people } from '@/lib/register/queries/people';
 import { personById } from '@/lib/register/queries/person-by-id';
 import { personLinks } from '@/lib/register/queries/person-links';
@@ -172,6 +173,13 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
   'own-sessions': { asked: ownSessions, nothing: [] },
   'own-units': { asked: ownUnits, nothing: 'metric' },
   'own-views': { asked: (actor) => ownViews(actor, '/sets'), nothing: [] },
+  pack: {
+    asked: async (actor) => {
+      const told = await packSince(actor, { since: null, page: null });
+      return [...(told?.sets ?? []), ...(told?.motors ?? []), ...(told?.shelves ?? [])];
+    },
+    nothing: [],
+  },
   'picture-by-id': { asked: (actor) => pictureById(actor, pictureId), nothing: null },
   'pictures-of': { asked: (actor) => picturesOf(actor, motorHere()), nothing: [] },
   'places-after': {

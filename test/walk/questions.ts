@@ -25,4 +25,5 @@ export const QUESTIONS = [
   '/api/v1/areas',
   '/api/v1/shelves',
   '/api/v1/stores',
+  '/pump/pack',
 ] as const;

@@ -147,5 +147,6 @@ export const ROUTE_DOORS: readonly RouteDoor[] = [
     body: '',
     type: 'multipart/form-data; boundary=x',
   },
+  { route: 'GET pump/pack', at: '/pump/pack', may: everyone }, // of whoever is signed in: no token opens it
   { route: 'GET pictures/[id]', ...read, at: '/pictures/{picture}', may: everyone, elsewhere: 404 },
 ];

@@ -1,12 +1,7 @@
 import type { Problem } from '@/lib/plant/reading';
 
 /** An answer that says what was wrong (RFC 9457), with every problem of what was sent: where, what stood there, what is right. */
-export function problem(
-  status: number,
-  title: string,
-  problems: readonly Problem[] = [],
-  more: { stands?: object } = {},
-): Response {
+export function problem(status: number, title: string, problems: readonly Problem[] = [], more: object = {}): Response {
   const body = { type: 'about:blank', status, title, ...(problems.length > 0 && { problems }), ...more };
   return Response.json(body, { status, headers: { 'content-type': 'application/problem+json', ...NEVER_KEPT } });
 }
