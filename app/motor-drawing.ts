@@ -7,6 +7,7 @@ export const factsAlone = (mount: Mount): MountFacts => ({
   shimsPresentMm: null,
   hub: null,
   boltMm: null,
+  work: [],
   act: [],
   unit: 'mm',
 });

@@ -1,23 +1,22 @@
 import { Fragment, useId } from 'react';
 import type { Box, Detail, DimensionLine, Drawing, Label, Shape } from '@/lib/drawing/drawing';
+import { figuresAt, letterAt, type PlacedText } from '@/lib/drawing/placed-text';
 
 /** A view to scale. Strokes keep their weight; the hatch is as close on screen at every scale. */
 export function DrawingSvg({ drawing }: { drawing: Drawing }) {
   return (
     <Frame box={drawing.viewBox} textMm={drawing.textMm} name={drawing.sentence} shapes={drawing.shapes}>
       <Notes dimensions={drawing.dimensions} labels={drawing.labels} textMm={drawing.textMm} />
-      {drawing.details.map(({ letter, spot, leader }) => (
-        <Fragment key={letter}>
-          <circle className="d-spot" cx={spot.centre.x} cy={spot.centre.y} r={spot.radiusMm} />
-          <path className="d-spot" d={`M${point(leader.from)}L${point(leader.to)}`} />
-          <text
-            className="d-letter"
-            x={leader.to.x + Math.sign(leader.to.x - leader.from.x) * drawing.textMm * 0.4}
-            y={leader.to.y + drawing.textMm * (leader.to.y > leader.from.y ? 0.8 : 0)}
-            textAnchor="middle"
-          >
-            {letter}
-          </text>
+      {drawing.details.map((detail) => (
+        <Fragment key={detail.letter}>
+          <circle
+            className="d-spot"
+            cx={short(detail.spot.centre.x)}
+            cy={short(detail.spot.centre.y)}
+            r={short(detail.spot.radiusMm)}
+          />
+          <path className="d-spot" d={`M${point(detail.leader.from)}L${point(detail.leader.to)}`} />
+          <TextSvg text={letterAt(detail, drawing.textMm)} />
         </Fragment>
       ))}
     </Frame>
@@ -68,6 +67,18 @@ function Frame({
         >
           <path className="d-hatch-line" d={`M0 0V${short(gap)}`} style={{ strokeWidth: short(gap * 0.36) }} />
         </pattern>
+        {shapes.some(({ role }) => role === 'new') && (
+          <pattern
+            id={`${hatch}-new`}
+            patternUnits="userSpaceOnUse"
+            width={short(gap)}
+            height={short(gap)}
+            patternTransform="rotate(-45)"
+          >
+            <path className="d-ground" d={`M0 0H${short(gap)}V${short(gap)}H0Z`} />
+            <path className="d-new-line" d={`M0 0V${short(gap)}`} style={{ strokeWidth: short(gap * 0.5) }} />
+          </pattern>
+        )}
       </defs>
       {shapes.map((shape) => (
         <ShapeSvg key={keyOf(shape)} shape={shape} hatch={hatch} />
@@ -78,7 +89,8 @@ function Frame({
 }
 
 function ShapeSvg({ shape, hatch }: { shape: Shape; hatch: string }) {
-  const look = { className: `d-${shape.role}`, ...(shape.role === 'out' && { fill: `url(#${hatch})` }) };
+  const fill = { out: `url(#${hatch})`, new: `url(#${hatch}-new)` }[shape.role as string];
+  const look = { className: `d-${shape.role}`, ...(fill !== undefined && { fill }) };
   switch (shape.kind) {
     case 'circle':
       return <circle {...look} cx={short(shape.centre.x)} cy={short(shape.centre.y)} r={short(shape.radiusMm)} />;
@@ -103,41 +115,23 @@ function Notes({
       {dimensions.map((line) => (
         <DimensionSvg key={line.name} line={line} textMm={textMm} />
       ))}
-      {labels.map(({ text, at, anchor, tone, leader }) => (
-        <Fragment key={text}>
-          {leader.length > 1 && <path className="d-leader" d={`M${leader.map(point).join('L')}`} />}
-          <text className={TONES[tone]} x={short(at.x)} y={short(at.y)} textAnchor={anchor}>
-            {text}
-          </text>
+      {labels.map((label) => (
+        <Fragment key={`${label.at.x} ${label.at.y}`}>
+          {label.leader.length > 1 && <path className="d-leader" d={`M${label.leader.map(point).join('L')}`} />}
+          <TextSvg text={{ ...label, isUpright: false }} />
         </Fragment>
       ))}
     </>
   );
 }
 
-const TONES = { in: 'd-text-in', out: 'd-text-out', act: 'd-text-act' } as const;
-
-/** Candidate above the line, failed motor below; upright lines read from the right. Ticks are oblique. */
+/** Ticks are oblique, and extension lines run a little past the line. */
 function DimensionSvg({ line, textMm }: { line: DimensionLine; textMm: number }) {
-  const { direction, from, to, at, upper, lower } = line;
+  const { direction, from, to, at } = line;
   const isLevel = direction === 'level';
-  const ends = isLevel
-    ? [
-        { x: from.x, y: at },
-        { x: to.x, y: at },
-      ]
-    : [
-        { x: at, y: from.y },
-        { x: at, y: to.y },
-      ];
-  const past = textMm * 0.3;
+  const ends = [from, to].map(({ x, y }) => (isLevel ? { x, y: at } : { x: at, y }));
   const starts = [from, to];
-  const middle = { x: isLevel ? (from.x + to.x) / 2 : at, y: isLevel ? at : (from.y + to.y) / 2 };
-  const text = (shift: number) => {
-    const place = isLevel ? { x: middle.x, y: middle.y + shift } : { x: middle.x + shift, y: middle.y };
-    const turn = isLevel ? undefined : `rotate(-90 ${short(place.x)} ${short(place.y)})`;
-    return { x: short(place.x), y: short(place.y), transform: turn, textAnchor: 'middle' as const };
-  };
+  const past = textMm * 0.3;
   return (
     <>
       {ends.map((end, i) => {
@@ -156,17 +150,25 @@ function DimensionSvg({ line, textMm }: { line: DimensionLine; textMm: number })
         );
       })}
       <path className="d-extension" d={`M${ends.map(point).join('L')}`} />
-      {upper !== null && (
-        <text className="d-text-in" {...text(-textMm * 0.34)}>
-          {upper}
-        </text>
-      )}
-      {lower !== null && (
-        <text className="d-text-out" {...text(textMm * 1.02)}>
-          {lower}
-        </text>
-      )}
+      {figuresAt(line, textMm).map((text) => (
+        <TextSvg key={`${text.tone} ${text.text}`} text={text} />
+      ))}
     </>
+  );
+}
+
+function TextSvg({ text: { text, at, anchor, tone, isUpright } }: { text: PlacedText }) {
+  const [x, y] = [short(at.x), short(at.y)];
+  return (
+    <text
+      className={`d-text-${tone}`}
+      x={x}
+      y={y}
+      textAnchor={anchor}
+      transform={isUpright ? `rotate(-90 ${x} ${y})` : undefined}
+    >
+      {text}
+    </text>
   );
 }
 

@@ -54,7 +54,8 @@ export function MountDrawing({ incoming, outgoing, facts, only, isBare }: MountD
   );
 }
 
-const isToAct = ({ shapes }: Drawing) => shapes.some(({ role }) => role === 'shim' || role === 'act-line');
+const isToAct = ({ shapes }: Drawing) =>
+  shapes.some(({ role }) => role === 'shim' || role === 'new' || role === 'act-line');
 
 function View({ view }: { view: Drawing }) {
   return (

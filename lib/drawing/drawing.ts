@@ -13,7 +13,7 @@ export interface Box {
 
 /**
  * How a shape is drawn. `out` is the hatched ground of what goes out and `out-edge` its dashed outline; `in` is the
- * candidate; `shim` and `act-line` mark where to act.
+ * candidate. Where to act: `shim` is full, `new` hatched the other way in a full outline, `act-line` a thick line.
  */
 export type Role =
   | 'base'
@@ -26,11 +26,13 @@ export type Role =
   | 'hub'
   | 'centre'
   | 'shim'
+  | 'new'
   | 'act-line';
 
 export type Part =
   | 'axis'
   | 'base'
+  | 'block'
   | 'body'
   | 'bolt'
   | 'bushing'
@@ -41,10 +43,14 @@ export type Part =
   | 'foot-hole'
   | 'hub'
   | 'key'
+  | 'new-hole'
   | 'pitch-circle'
+  | 'plate'
   | 'shaft'
   | 'shim'
   | 'shims-present'
+  | 'slot'
+  | 'spacer'
   | 'spigot'
   | 'terminal-box';
 
@@ -83,6 +89,10 @@ export interface DimensionLine {
   lower: string | null;
   /** One of the two figures is not known: its text is a question mark. */
   isUnknown: boolean;
+  /** The figures stand past the right or upper end of the line, where they do not fit between the ends. */
+  isBeside: boolean;
+  /** `act`: the line says where to act. */
+  tone: 'in' | 'act';
 }
 
 /** A text at the end of a leader. `out` is faint, `act` blue. */

@@ -1,11 +1,15 @@
 import { drawnLength, figuresOnLine, fitsOnLine, type TwoFigures } from './dimension-line';
 import type { Box, DimensionLine, Label } from './drawing';
+import { heightLines } from './height-lines';
 import type { Mount } from './mount';
 import type { MountFacts } from './mount-facts';
+import type { UnderFeet } from './under-feet';
 
-export function heightLine(
+/** The shaft height at the left of the view, and on the same line what lies under the candidate's feet. */
+export function faceHeightLines(
   candidate: Mount,
   out: Mount | null,
+  under: UnderFeet | null,
   content: Box,
   textMm: number,
   facts: MountFacts,
@@ -13,16 +17,7 @@ export function heightLine(
   const { height } = uprightFigures(candidate, out, facts);
   const up = height === null ? null : drawnLength(height);
   if (height === null || up === null) return [];
-  return [
-    {
-      name: 'shaft height',
-      direction: 'upright',
-      from: { x: content.x + 2, y: 0 },
-      to: { x: content.x + 2, y: up },
-      at: content.x - textMm * 1.5,
-      ...figuresOnLine(height, facts.unit),
-    },
-  ];
+  return heightLines(height, under, { fromX: content.x + 2, at: content.x - textMm * 1.5 }, textMm, facts.unit);
 }
 
 /** From the lowest point of the candidate's face to its foot plane; where that is too short, the figures stand beside it. */
@@ -45,6 +40,8 @@ export function overhangLine(
     from: { x: 4, y: from },
     to: { x: content.x + content.width - 2, y: to },
     at,
+    tone: 'in',
+    isBeside: false,
     ...texts,
   };
   if (fitsOnLine(texts, Math.abs(over), textMm)) return { line, labels: [] };

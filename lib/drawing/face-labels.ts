@@ -1,17 +1,11 @@
-import type { Face } from '@/lib/standards/dimension';
-import type { Label, Point } from './drawing';
+import type { Box, Label, Point } from './drawing';
+import { holeText } from './face-holes';
 import { lengthText } from './length-text';
 import type { Mount } from './mount';
 import type { MountFacts } from './mount-facts';
 
 /** Spigot and outside at the left, pitch circle and holes at the right; the failed motor's in a row below. */
-export function faceLabels(
-  candidate: Mount,
-  out: Mount | null,
-  box: { x: number; y: number; width: number; height: number },
-  textMm: number,
-  facts: MountFacts,
-): Label[] {
+export function faceLabels(candidate: Mount, out: Mount | null, box: Box, textMm: number, facts: MountFacts): Label[] {
   const old = out === null ? null : out.face;
   const rows = [
     { face: candidate.face, tone: 'in' as const },
@@ -26,14 +20,14 @@ export function faceLabels(
     const isLed = row === 0;
     return [
       {
-        text: `Ø${lengthText(face.outsideMm, facts.unit)}, spigot ${lengthText(face.spigotMm, facts.unit)}`,
+        text: `${face === old ? 'was ' : ''}Ø${lengthText(face.outsideMm, facts.unit)}, spigot ${lengthText(face.spigotMm, facts.unit)}`,
         at: { x: left, y },
         anchor: 'start',
         tone,
         leader: isLed ? leader(outside, -1, { x: left + textMm * 3, y: shelf }) : [],
       },
       {
-        text: `circle ${lengthText(face.pitchCircleMm, facts.unit)}, ${holeText(face, facts)}`,
+        text: `circle ${lengthText(face.pitchCircleMm, facts.unit)}, ${holeText(face, facts.unit)}`,
         at: { x: right, y },
         anchor: 'end',
         tone,
@@ -46,12 +40,6 @@ export function faceLabels(
 function leader(radius: number | null, side: 1 | -1, end: Point): Point[] {
   if (radius === null) return [];
   return [{ x: side * radius * Math.SQRT1_2, y: -radius * Math.SQRT1_2 }, end];
-}
-
-function holeText({ holes, hole }: Face, facts: MountFacts): string {
-  const count = holes === null ? '?' : String(holes);
-  if (hole === null) return `${count} × ?`;
-  return 'throughMm' in hole ? `${count} × Ø${lengthText(hole.throughMm, facts.unit)}` : `${count} × ${hole.thread}`;
 }
 
 const half = (diameter: number | null) => (diameter === null ? null : diameter / 2);

@@ -19,14 +19,26 @@ export interface ViewFrame {
   unseenMm: number;
 }
 
-/** A view box around `content` with margins in heights of its text, the text being as large as the phone needs. */
-export function frameView(
-  content: Box,
-  margin: { left: number; right: number; top: number; bottom: number },
-): ViewFrame {
+/** Margins in heights of the text of a view. */
+interface Sides {
+  left: number;
+  right: number;
+}
+interface Margin extends Sides {
+  top: number;
+  bottom: number;
+}
+
+/** The height of the text beside `content`, as large as the phone needs. */
+export function textMmOf(content: Box, { left, right }: Sides): number {
   const share = TEXT_PX / COLUMN_PX;
-  const width = Math.max(content.width, LEAST_MM) / (1 - share * (margin.left + margin.right));
-  const textMm = width * share;
+  return (Math.max(content.width, LEAST_MM) * share) / (1 - share * (left + right));
+}
+
+/** A view box around `content`. */
+export function frameView(content: Box, margin: Margin): ViewFrame {
+  const textMm = textMmOf(content, margin);
+  const width = (textMm * COLUMN_PX) / TEXT_PX;
   return {
     viewBox: {
       x: content.x - margin.left * textMm,

@@ -9,9 +9,12 @@ const PLATE_THICK = 0.07;
 
 /** The silhouettes of one motor from the side, the ones behind first. */
 export function sideOutline(mount: Mount, placed: Placed): { part: Part; points: Point[] }[] {
-  return [footFromSide(mount), bodyFromSide(placed), faceFromSide(mount, placed), shaftOutline(mount, placed)].filter(
-    (outline) => outline !== null,
-  );
+  return [
+    footFromSide(mount, placed),
+    bodyFromSide(placed),
+    faceFromSide(mount, placed),
+    shaftOutline(mount, placed),
+  ].filter((outline) => outline !== null);
 }
 
 /** A silhouette as what goes in, or as what goes out: its hatched ground or its dashed edge. */
@@ -38,22 +41,22 @@ export function shaftOutline(mount: Mount, placed: Placed): { part: Part; points
   return { part: 'shaft', points: rectangle(shaftEndX, -r, until - shaftEndX, 2 * r) };
 }
 
-function footFromSide(mount: Mount): { part: Part; points: Point[] } | null {
+function footFromSide(mount: Mount, { holesX: x }: Placed): { part: Part; points: Point[] } | null {
   const { heightMm: h, alongMm: along } = mount;
   if (mount.feet === false || h === null || along === null) return null;
   const [pad, thick] = [PAD * h, PAD_THICK * h];
-  const web = { front: -pad * 0.4, back: along + pad * 0.4, top: h * 0.72 };
+  const web = { front: x - pad * 0.4, back: x + along + pad * 0.4, top: h * 0.72 };
   return {
     part: 'foot',
     points: [
-      { x: -pad, y: h },
-      { x: along + pad, y: h },
-      { x: along + pad, y: h - thick },
+      { x: x - pad, y: h },
+      { x: x + along + pad, y: h },
+      { x: x + along + pad, y: h - thick },
       { x: web.back, y: h - thick },
       { x: web.back - pad * 0.5, y: web.top },
       { x: web.front + pad * 0.5, y: web.top },
       { x: web.front, y: h - thick },
-      { x: -pad, y: h - thick },
+      { x: x - pad, y: h - thick },
     ],
   };
 }

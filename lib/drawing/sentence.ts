@@ -1,34 +1,42 @@
+import type { Figure } from './dimension-line';
 import { lengthText } from './length-text';
+import type { Mount } from './mount';
 import type { MountFacts } from './mount-facts';
 
-interface Told {
-  name: string;
-  in: number | null;
-  out: number | null | undefined;
-  isAsked: boolean;
-}
-
-/** A view in words: each dimension as the candidate has it and as the failed motor has it. */
+/**
+ * A view in words: each dimension as the candidate has it and as the failed motor has it, the difference between them, then
+ * what else the view shows, a sentence each.
+ */
 export function sentenceOf(
   view: string,
-  candidate: string,
-  out: string | null,
-  figures: readonly Told[],
+  candidate: Mount,
+  out: Mount | null,
+  figures: readonly Figure[],
   { together, unit }: MountFacts,
+  besides: readonly string[],
 ): string {
-  const asked = figures.filter((figure) => figure.isAsked);
-  const lined = together === 'holes' ? 'shafts in line, drive-end holes together' : 'shafts in line, faces together';
   const opening =
     out === null
-      ? `${view} of ${candidate}, to scale.`
-      : `${view}, to scale: ${candidate} goes in, ${out} goes out, ${lined}.`;
-  const parts = asked.map((figure) => {
-    const own = inWords(figure.in, unit);
-    return figure.out === undefined
-      ? `${figure.name} ${own}`
-      : `${figure.name} ${own} in, ${inWords(figure.out, unit)} out`;
-  });
-  return parts.length === 0 ? opening : `${opening} ${capital(parts.join('; '))}.`;
+      ? `${view} of ${candidate.name}, to scale.`
+      : `${view}, to scale: ${candidate.name} goes in, ${out.name} goes out, ${LINED[together]}.`;
+  const told = figures
+    .filter((figure) => figure.isAsked)
+    .map((figure) => `${figure.name} ${figureWords(figure, unit)}`);
+  return [opening, ...(told.length === 0 ? [] : [`${capital(told.join('; '))}.`]), ...besides].join(' ');
+}
+
+const LINED = {
+  holes: 'shafts in line, drive-end holes together',
+  faces: 'shafts in line, faces together',
+  'shaft-ends': 'shafts in line, shaft ends together',
+} as const satisfies Record<MountFacts['together'], string>;
+
+function figureWords({ in: own, out }: Figure, unit: MountFacts['unit']): string {
+  if (out === undefined) return inWords(own, unit);
+  if (own === null && out === null) return 'not known of either';
+  if (own === null || out === null) return `${inWords(own, unit)} in, ${inWords(out, unit)} out`;
+  if (lengthText(own, unit) === lengthText(out, unit)) return `${inWords(own, unit)} in and out`;
+  return `${inWords(own, unit)} in, ${inWords(out, unit)} out, difference ${inWords(own - out, unit)}`;
 }
 
 export const inWords = (mm: number | null, unit: MountFacts['unit']) =>

@@ -1,78 +1,148 @@
-import type { Detail } from './drawing';
+import { isHidden } from './dimension-line';
+import type { Detail, DimensionLine } from './drawing';
 import { frameDetail, type ViewFrame } from './frame-view';
 import { lengthText } from './length-text';
 import type { Mount } from './mount';
-import { type MountFacts, shimsDrawnMm } from './mount-facts';
+import type { MountFacts } from './mount-facts';
 import { PAD } from './outline';
 import type { Placed } from './place';
+import { isChanged, type UnderFeet, underWords } from './under-feet';
 
 /** Letters run on over the views of one comparison. */
 export type NextLetter = () => string;
 
-/** The far foot enlarged, where the difference in height is too small to be seen in the view. */
-export function shimDetail(
+/** Where a letter stands free: under `bottomY`, and not left of `clearX`. */
+interface Free {
+  bottomY: number;
+  clearX: number;
+}
+
+/** What lies under the far foot enlarged, where one of its layers is too thin to be seen in the view. */
+export function underDetail(
   candidate: Mount,
   out: Mount | null,
-  facts: MountFacts,
-  unseen: { height: boolean },
-  { textMm }: ViewFrame,
+  under: UnderFeet | null,
+  { holesX }: Placed,
+  { unit }: MountFacts,
+  { textMm, unseenMm, bottomY, clearX }: ViewFrame & Free,
   nextLetter: NextLetter,
 ): Detail[] {
-  const [low, high] = [candidate.heightMm, out === null ? null : out.heightMm];
-  if (!unseen.height || low === null || high === null || candidate.alongMm === null || facts.together === 'faces')
-    return [];
-  const difference = high - low;
-  const present = shimsDrawnMm(facts);
-  const shift = Math.abs(difference) + present;
-  const edgeX = candidate.alongMm + PAD * low;
-  const spot = { x: edgeX, y: (low + high + present) / 2 };
-  const centre = { x: edgeX + shift * 0.9, y: spot.y };
-  const window = frameDetail(centre, Math.min(Math.max(shift * 9, 6), low));
+  if (under === null || out === null || candidate.alongMm === null || !isChanged(under)) return [];
+  const layers = shownOf(layersOf(under), unseenMm);
+  if (layers.length === 0) return [];
+  const { feetY, addMm } = under;
+  const high = Math.min(...layers.map(({ from }) => from));
+  const low = Math.max(...layers.map(({ to }) => to));
+  const edgeX = holesX + candidate.alongMm + PAD * feetY;
+  const spot = { x: edgeX, y: (high + low) / 2 };
+  const width = Math.min(Math.max((low - high) * 4, 6), feetY);
+  const window = frameDetail({ x: edgeX + width / 4, y: spot.y }, width);
   const t = window.textMm;
   const lineX = edgeX + t * 1.3;
-  const text = lengthText(Math.abs(difference), facts.unit);
-  const isLower = difference > 0;
   const letter = nextLetter();
+  const upright = (name: string, from: number, to: number, tone: DimensionLine['tone']): DimensionLine => ({
+    name,
+    direction: 'upright',
+    from: { x: edgeX + t * 0.3, y: from },
+    to: { x: edgeX + t * 0.3, y: to },
+    at: lineX,
+    upper: null,
+    lower: null,
+    isUnknown: false,
+    isBeside: false,
+    tone,
+  });
+  const middles = over(
+    under.baseY - t * 0.6,
+    apart(
+      layers.map(({ from, to }) => (from + to) / 2),
+      t * 1.3,
+    ),
+  );
   return [
     {
       letter,
-      caption: isLower ? `${letter}, shims` : `${letter}, foot`,
+      caption: `${letter}, ${CAPTIONS[under.work ?? 'none']}`,
       spot: { centre: spot, radiusMm: textMm * 0.85 },
-      leader: leaderFrom(spot, textMm, 1, 1),
-      viewBox: window.viewBox,
-      textMm: t,
-      dimensions: [
-        {
-          name: 'difference in height',
-          direction: 'upright',
-          from: { x: edgeX + t * 0.3, y: Math.min(low, high) },
-          to: { x: edgeX + t * 0.3, y: Math.max(low, high) },
-          at: lineX,
-          upper: null,
-          lower: null,
-          isUnknown: false,
-        },
-      ],
-      labels: [
-        {
-          text,
-          at: { x: lineX + t * 0.7, y: (low + high) / 2 + t * 0.35 },
-          anchor: 'start',
-          tone: isLower ? 'act' : 'in',
-          leader: [],
-        },
-      ],
+      leader: leaderDown(spot, { bottomY, clearX }, textMm),
+      ...window,
+      dimensions: layers.map(({ words, from, to, tone }) => upright(words, from, to, tone)),
+      labels: layers.map(({ words, mm, tone }, i) => ({
+        text: `${lengthText(Math.abs(mm), unit)} ${words}`,
+        at: { x: lineX + t * 0.6, y: (middles[i] ?? spot.y) + t * 0.3 },
+        anchor: 'start',
+        tone,
+        leader: [],
+      })),
       figures: null,
-      sentence: `Detail ${letter}: ${candidate.name} stands ${text} ${facts.unit} ${isLower ? 'lower' : 'higher'} than ${
-        out === null ? 'the seat' : out.name
-      }${presentWords(facts)}.`,
+      sentence: `Detail ${letter}: ${candidate.name} stands ${lengthText(Math.abs(addMm), unit)} ${unit} ${
+        addMm > 0 ? 'lower' : 'higher'
+      } than ${out.name}. ${underWords(under, unit)} ${layers
+        .map(({ words, mm }) => `${lengthText(Math.abs(mm), unit)} ${unit} ${words}`)
+        .join(', ')}.`,
     },
   ];
 }
 
-function presentWords({ shimsPresentMm, unit }: MountFacts): string {
-  if (shimsPresentMm === null) return '; shims there now not known';
-  return `; shims there now ${lengthText(shimsPresentMm, unit)} ${unit}`;
+const CAPTIONS = {
+  shims: 'shims',
+  'ground-block': 'ground block',
+  'transition-base': 'transition base',
+  none: 'foot',
+} as const;
+
+/** The layers under the foot from above, each with its thickness and what is to be done with it. */
+function layersOf({ work, feetY, baseY, addMm, nowMm, inAllMm }: UnderFeet) {
+  const layer = (words: string, from: number, to: number, tone: DimensionLine['tone']) => ({
+    words,
+    from,
+    to,
+    mm: to - from,
+    tone,
+  });
+  const oldY = feetY + addMm;
+  const layers =
+    work === 'ground-block' || work === 'transition-base'
+      ? [layer('high', feetY, baseY, 'act')]
+      : [
+          addMm > 0
+            ? layer(work === null ? 'lower' : 'to add', feetY, oldY, work === null ? 'in' : 'act')
+            : layer(work === null ? 'higher' : 'out', oldY, feetY, work === null ? 'in' : 'act'),
+          ...(nowMm === null || (inAllMm !== null && inAllMm < 0)
+            ? []
+            : [layer(work === null ? 'now' : 'stay', Math.max(oldY, feetY), baseY, 'in')]),
+        ];
+  return layers.filter(({ mm }) => Math.abs(mm) > 0.005);
+}
+
+/** The thin layers, and a thicker one beside them while it does not dwarf them. */
+function shownOf<Layer extends { mm: number }>(layers: readonly Layer[], unseenMm: number): Layer[] {
+  const thin = layers.filter(({ mm }) => isHidden(mm, unseenMm));
+  const sum = (of: readonly Layer[]) => of.reduce((total, { mm }) => total + mm, 0);
+  return sum(layers) <= 4 * sum(thin) ? [...layers] : thin;
+}
+
+/** From a spot to just under all that is drawn, where its letter stands free. */
+function leaderDown(spot: { x: number; y: number }, { bottomY, clearX }: Free, textMm: number) {
+  const x = Math.max(spot.x + textMm * 1.1, clearX);
+  const to = { x, y: Math.max(bottomY, spot.y + textMm) + textMm * 0.15 };
+  const length = Math.hypot(to.x - spot.x, to.y - spot.y);
+  const share = (textMm * 0.85) / length;
+  return { from: { x: spot.x + (to.x - spot.x) * share, y: spot.y + (to.y - spot.y) * share }, to };
+}
+
+/** Moves places up until none is under `y`: there runs the edge of the base. */
+const over = (y: number, places: readonly number[]): number[] => {
+  const under = Math.max(0, ...places.map((place) => place - y));
+  return places.map((place) => place - under);
+};
+
+/** Keeps two places at least `least` apart, moving each by half of what is missing. */
+function apart(places: readonly number[], least: number): number[] {
+  const [first, second] = places;
+  if (first === undefined || second === undefined || second - first >= least) return [...places];
+  const missing = (least - (second - first)) / 2;
+  return [first - missing, second + missing];
 }
 
 /** The upper edge of the two shaft ends enlarged, where diameter or position differ by too little to be seen. */
@@ -90,7 +160,7 @@ export function shaftDetails(
   if (d === null || dOut === null || end === null || endOut === null) return [];
   const step = Math.abs(d - dOut) / 2;
   const shift = Math.abs(end - endOut);
-  const hidden = [step, shift].filter((difference) => difference > 0.005 && difference < unseenMm);
+  const hidden = [step, shift].filter((difference) => isHidden(difference, unseenMm));
   if (hidden.length === 0) return [];
   const letter = nextLetter();
   const spot = { x: Math.max(end, endOut), y: -Math.max(d, dOut) / 2 };
@@ -98,7 +168,7 @@ export function shaftDetails(
   const window = frameDetail({ x: spot.x + width * 0.12, y: spot.y + width * 0.12 }, width);
   const t = window.textMm;
   const lowest = window.viewBox.y + window.viewBox.height;
-  const tone = facts.act.includes('bushing') && d < dOut ? 'act' : 'in';
+  const tone = RINGS.some((id) => facts.work.includes(id)) && d < dOut ? 'act' : 'in';
   const start = window.viewBox.x + window.viewBox.width - t * 0.3;
   return [
     {
@@ -133,6 +203,8 @@ export function shaftDetails(
     },
   ];
 }
+
+const RINGS = ['bushing', 'sleeve', 'quill-bushing'] as const;
 
 /** A short leader from the edge of a spot toward its letter. */
 export function leaderFrom(spot: { x: number; y: number }, textMm: number, dx: number, dy: number) {

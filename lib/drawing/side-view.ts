@@ -1,12 +1,18 @@
-import { drawnLength, figuresOnLine, fitsOnLine, needsDetail } from './dimension-line';
-import type { DimensionLine, Drawing, Shape } from './drawing';
-import { boxOf, frameView } from './frame-view';
+import { drawnLength, type Figure } from './dimension-line';
+import type { Box, DimensionLine, Drawing } from './drawing';
+import { boxOf, frameView, textMmOf } from './frame-view';
+import { heightLines } from './height-lines';
 import type { Mount } from './mount';
-import { type MountFacts, shimsDrawnMm } from './mount-facts';
-import { finsFromSide, PAD, polygon, rectangle, sideOutline, terminalBoxFromSide } from './outline';
-import { type Placed, place } from './place';
+import type { MountFacts } from './mount-facts';
+import { place, slideOf } from './place';
+import { boxOfText, figuresAt, letterAt } from './placed-text';
 import { sentenceOf } from './sentence';
-import { type NextLetter, shaftDetails, shimDetail } from './side-details';
+import { type Ends, ROW_OF_TEXT, shaftEndLabels, shaftEndTold } from './shaft-end';
+import { type NextLetter, shaftDetails, underDetail } from './side-details';
+import { sideFigures } from './side-figures';
+import { levelLines } from './side-lines';
+import { sideShapes } from './side-shapes';
+import { underFeet, underLabels, underWords } from './under-feet';
 
 /** From the side, the pump at the left: shaft height, shaft end, holes along. `out` is null where one motor is shown. */
 export function sideView(
@@ -15,212 +21,65 @@ export function sideView(
   facts: MountFacts,
   nextLetter: NextLetter,
 ): Drawing | null {
-  const placed = place(candidate, facts.together);
-  const placedOut = out === null ? null : place(out, facts.together);
-  const figures = figuresOf(candidate, out, placed, placedOut, facts);
-  const shapes = shapesOf(candidate, out, placed, placedOut, facts);
+  const placed = place(candidate, facts.together, slideOf(candidate, out, facts));
+  const placedOut = out === null ? null : place(out, facts.together, 0);
+  const ends: Ends = { candidate, out, placed, placedOut, facts };
+  const under = underFeet(candidate, out, facts);
+  const figures = sideFigures(ends);
+  const shapes = sideShapes(ends, under);
   if (shapes.every(({ role }) => role === 'centre')) return null; // a line through nothing is no view
-  const content = boxOf(shapes);
-  const frame = frameView(content, { left: 1.2, right: 4, top: 1.6, bottom: 4.4 });
-  const dimensions = linesOf(figures, content, frame.textMm, facts);
-  const unseen = { height: needsDetail(figures.height, frame.unseenMm), unseenMm: frame.unseenMm };
-  const details = [
-    ...shimDetail(candidate, out, facts, unseen, frame, nextLetter),
-    ...shaftDetails(candidate, out, placed, placedOut, facts, frame, nextLetter),
-  ];
+  const content = downTo(boxOf(shapes), figures.height);
+  const sides = { left: 1.2, right: 4 };
+  const textMm = textMmOf(content, sides);
+  const level = levelLines(figures, placed, content, textMm, facts);
+  const told = shaftEndTold(ends);
+  const frame = frameView(content, {
+    ...sides,
+    top: 1.6 + told.length * ROW_OF_TEXT,
+    bottom: Math.max(level.bottom, under === null ? 0 : 4),
+  });
+  const [right, bottom] = [content.x + content.width, content.y + content.height];
+  const corner = { at: { x: right + textMm * 3.7, y: bottom + textMm * 2.4 }, anchor: 'end' } as const;
+  const atRight = { fromX: right + textMm * 0.2, at: right + textMm * 2 };
+  const free = { ...frame, bottomY: bottom, clearX: besideX(level.lines, textMm) };
+  const ofFeet = underDetail(candidate, out, under, placed, facts, free, nextLetter);
+  const ofShaft = shaftDetails(candidate, out, placed, placedOut, facts, frame, nextLetter);
+  const [letter] = ofShaft.map((detail) => boxOfText(letterAt(detail, textMm), textMm));
+  const over = { x: frame.viewBox.x + textMm * 0.3, y: content.y - textMm * 0.9 };
   return {
-    caption: facts.together === 'holes' ? 'Side, shafts in line' : 'Side, faces together',
+    caption: facts.together === 'faces' ? 'Side, faces together' : 'Side, shafts in line',
     viewBox: frame.viewBox,
-    textMm: frame.textMm,
+    textMm,
     shapes,
-    dimensions,
-    labels: [],
-    details,
+    dimensions: [
+      ...level.lines,
+      ...(figures.height.isAsked ? heightLines(figures.height, under, atRight, textMm, facts.unit) : []),
+    ],
+    labels: [
+      ...shaftEndLabels(ends, over, textMm, letter ?? null),
+      ...(under === null ? [] : underLabels(under, corner, textMm, facts.unit)),
+    ],
+    details: [...ofFeet, ...ofShaft],
     notDrawn: Object.values(figures)
       .filter((figure) => figure.isAsked && drawnLength(figure) === null)
       .map((figure) => figure.name),
-    sentence: sentenceOf('Side view', candidate.name, out === null ? null : out.name, Object.values(figures), facts),
+    sentence: sentenceOf('Side view', candidate, out, Object.values(figures), facts, [
+      ...(under === null ? [] : [underWords(under, facts.unit)]),
+      ...told.map(({ says }) => says),
+    ]),
   };
 }
 
-/** Extension lines start this far from an outline, mm. */
-const CLEAR = 4;
-
-interface Figure {
-  name: string;
-  in: number | null;
-  out: number | null | undefined;
-  isAsked: boolean;
+/** A box that reaches down to the plane of the feet, where no foot is drawn there. */
+function downTo(box: Box, height: Figure): Box {
+  const y = height.isAsked ? drawnLength(height) : null;
+  return y === null ? box : { ...box, height: Math.max(box.height, y - box.y) };
 }
 
-function figuresOf(
-  candidate: Mount,
-  out: Mount | null,
-  placed: Placed,
-  placedOut: Placed | null,
-  facts: MountFacts,
-): Record<'height' | 'shaftEnd' | 'along' | 'diameter', Figure> {
-  const hasFeet = candidate.feet !== false || (out !== null && out.feet !== false && out.heightMm !== null);
-  const of = (name: string, isAsked: boolean, read: (mount: Mount) => number | null): Figure => ({
-    name,
-    isAsked,
-    in: read(candidate),
-    out: out === null ? undefined : read(out),
-  });
-  const end = (at: Placed | null) => (at === null || at.shaftEndX === null ? null : -at.shaftEndX);
-  return {
-    height: of('shaft height', hasFeet, (mount) => mount.heightMm),
-    shaftEnd: {
-      name: facts.together === 'holes' ? 'shaft end from the drive-end holes' : 'shaft end from the face',
-      isAsked: true,
-      in: end(placed),
-      out: placedOut === null ? undefined : end(placedOut),
-    },
-    along: of('holes along', hasFeet && facts.together === 'holes', (mount) => mount.alongMm),
-    diameter: of('shaft diameter', true, (mount) => mount.shaftDiameterMm),
-  };
-}
-
-function shapesOf(
-  candidate: Mount,
-  out: Mount | null,
-  placed: Placed,
-  placedOut: Placed | null,
-  facts: MountFacts,
-): Shape[] {
-  const behind = out === null || placedOut === null ? [] : sideOutline(out, placedOut);
-  return [
-    ...baseShapes(candidate, out, facts),
-    ...behind.map(({ part, points }) => polygon('out', part, points)),
-    ...sideOutline(candidate, placed).map(({ part, points }) => polygon('in', part, points)),
-    ...finsFromSide(placed),
-    ...terminalBoxFromSide(candidate, placed),
-    ...behind.map(({ part, points }) => polygon('out-edge', part, points)),
-    ...hubShapes(candidate, placed, placedOut, facts),
-    ...shimShapes(candidate, out),
-    ...centreLines(candidate, out, placed, placedOut, facts),
-  ];
-}
-
-/** The base lies under the failed motor's shims; where only the candidate's height is known, under its feet. */
-function baseShapes(candidate: Mount, out: Mount | null, facts: MountFacts): Shape[] {
-  const height = out === null ? candidate.heightMm : (out.heightMm ?? candidate.heightMm);
-  if (height === null || facts.together === 'faces') return [];
-  const along = Math.max(candidate.alongMm ?? 0, (out === null ? null : out.alongMm) ?? 0, height * 0.6);
-  const shims = out === null || out.heightMm === null ? 0 : shimsDrawnMm(facts);
-  const top = height + shims;
-  const [x, width] = [-height * 0.75, along + height * 1.5];
-  const base = polygon('base', 'base', rectangle(x, top, width, height * 0.15));
-  if (shims === 0 || out === null || out.alongMm === null) return [base];
-  const pads = padsOf(out.alongMm, height).map((pad) =>
-    polygon('base', 'shims-present', rectangle(pad.x, height, pad.width, shims)),
-  );
-  return [base, ...pads];
-}
-
-/** New shims fill what the candidate is lower by, under each end of its feet. */
-function shimShapes(candidate: Mount, out: Mount | null): Shape[] {
-  const [low, high] = [candidate.heightMm, out === null ? null : out.heightMm];
-  if (low === null || high === null || candidate.alongMm === null || candidate.feet === false || high <= low) return [];
-  return padsOf(candidate.alongMm, low).map((pad) =>
-    polygon('shim', 'shim', rectangle(pad.x, low, pad.width, high - low)),
-  );
-}
-
-function padsOf(along: number, height: number) {
-  const width = Math.min(height * 0.42, along * 0.4);
-  return [
-    { x: -PAD * height, width },
-    { x: along + PAD * height - width, width },
-  ];
-}
-
-/** The hub sits where the failed motor's shaft ends; its outside is nominal. */
-function hubShapes(candidate: Mount, placed: Placed, placedOut: Placed | null, facts: MountFacts): Shape[] {
-  const end = placedOut === null ? null : placedOut.shaftEndX;
-  const length = facts.hub === null ? null : facts.hub.lengthMm;
-  const bore = facts.hub === null ? null : facts.hub.boreMm;
-  if (end === null || length === null || bore === null) return [];
-  const r = bore * 1.3;
-  const hub: Shape = polygon('hub', 'hub', rectangle(end, -r, length, 2 * r));
-  const d = candidate.shaftDiameterMm;
-  if (!facts.act.includes('bushing') || d === null || d >= bore || placed.shaftEndX === null) return [hub];
-  const ring = (bore - d) / 2;
-  return [
-    hub,
-    polygon('shim', 'bushing', rectangle(end, -bore / 2, length, ring)),
-    polygon('shim', 'bushing', rectangle(end, d / 2, length, ring)),
-  ];
-}
-
-function centreLines(
-  candidate: Mount,
-  out: Mount | null,
-  placed: Placed,
-  placedOut: Placed | null,
-  facts: MountFacts,
-): Shape[] {
-  const ends = [placed, placedOut].flatMap((one) => (one === null ? [] : [one.shaftEndX, one.body?.endX]));
-  const known = ends.filter((x) => typeof x === 'number');
-  const lines: Shape[] = [];
-  if (known.length > 0) {
-    const over = (Math.max(...known) - Math.min(...known)) * 0.04;
-    const [from, to] = [Math.min(...known) - over, Math.max(...known) + over];
-    lines.push({ kind: 'line', role: 'centre', part: 'axis', from: { x: from, y: 0 }, to: { x: to, y: 0 } });
-  }
-  const height = candidate.heightMm ?? (out === null ? null : out.heightMm);
-  const along = candidate.alongMm ?? (out === null ? null : out.alongMm);
-  if (height === null || along === null || facts.together === 'faces') return lines;
-  for (const x of [0, along])
-    lines.push({
-      kind: 'line',
-      role: 'centre',
-      part: 'foot-hole',
-      from: { x, y: height * 0.72 },
-      to: { x, y: height * 1.28 },
-    });
-  return lines;
-}
-
-function linesOf(
-  figures: ReturnType<typeof figuresOf>,
-  content: { x: number; y: number; width: number; height: number },
-  textMm: number,
-  facts: MountFacts,
-): DimensionLine[] {
-  const { height, shaftEnd, along } = figures;
-  const [bottom, right] = [content.y + content.height, content.x + content.width];
-  const lines: DimensionLine[] = [];
-  const level = (figure: Figure, x1: number, x2: number, at: number) =>
-    lines.push({
-      name: figure.name,
-      direction: 'level',
-      from: { x: x1, y: figure === shaftEnd ? shaftRadius + CLEAR : bottom - textMm * 0.4 },
-      to: { x: x2, y: bottom - textMm * 0.4 },
-      at,
-      ...figuresOnLine(figure, facts.unit),
-    });
-  const shaftRadius = (drawnLength(figures.diameter) ?? 0) / 2;
-  const row = bottom + textMm * 2.2;
-  const toEnd = drawnLength(shaftEnd);
-  const length = drawnLength(along);
-  if (toEnd !== null) level(shaftEnd, -toEnd, 0, row);
-  if (along.isAsked && length !== null) {
-    const both = figuresOnLine(along, facts.unit);
-    const ends = figuresOnLine(shaftEnd, facts.unit);
-    // Two figures that do not fit side by side stand in two rows.
-    const fit = fitsOnLine(both, length, textMm) && (toEnd === null || fitsOnLine(ends, toEnd, textMm));
-    level(along, 0, length, fit ? row : row + textMm * 2.8);
-  }
-  const up = drawnLength(height);
-  if (height.isAsked && up !== null)
-    lines.push({
-      name: height.name,
-      direction: 'upright',
-      from: { x: right + textMm * 0.2, y: 0 },
-      to: { x: right + textMm * 0.2, y: up },
-      at: right + textMm * 2,
-      ...figuresOnLine(height, facts.unit),
-    });
-  return lines;
+/** The right end of figures that stand past their line; before everything where none do. */
+function besideX(lines: readonly DimensionLine[], textMm: number): number {
+  const boxes = lines
+    .filter(({ isBeside }) => isBeside)
+    .flatMap((line) => figuresAt(line, textMm).map((text) => boxOfText(text, textMm)));
+  return Math.max(...boxes.map(({ x, width }) => x + width), Number.NEGATIVE_INFINITY);
 }

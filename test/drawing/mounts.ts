@@ -71,6 +71,7 @@ export const facts: MountFacts = {
   shimsPresentMm: 1.5,
   hub: { lengthMm: 60, boreMm: 28.575 },
   boltMm: 8,
+  work: ['shims'],
   act: [],
   unit: 'mm',
 };

@@ -71,7 +71,7 @@ describe('from the side', () => {
   });
 
   it('a bushing fills the ring between shaft and bore', () => {
-    const bushed = viewOf(SIDE, { ...of112M, shaftDiameterMm: 24 }, of184T, { ...facts, act: ['bushing'] });
+    const bushed = viewOf(SIDE, { ...of112M, shaftDiameterMm: 24 }, of184T, { ...facts, work: ['bushing'] });
     const rings = pointsOf(shapesOf(bushed, 'bushing', 'shim')).map(({ y }) => Math.abs(y));
     expect(Math.min(...rings)).toBeCloseTo(12, 9);
     expect(Math.max(...rings)).toBeCloseTo(14.2875, 9);
@@ -95,7 +95,7 @@ describe('from the side', () => {
   it('a difference too small to be seen has a detail of its own', () => {
     const near = viewOf(SIDE, { ...of112M, heightMm: 113.9 }, of184T);
     expect(near.details.map(({ caption }) => caption)).toContain('A, shims');
-    expect(near.details[0]?.labels[0]?.text).toBe('0.4');
+    expect(near.details[0]?.labels.map(({ text }) => text)).toEqual(['0.4 to add', '1.5 stay']);
   });
 });
 

@@ -20,23 +20,26 @@ export function comparison(set: PumpSet, motor: Motor, findings: readonly Findin
       failed === null ? null : motorDimensions(failed),
     ),
     facts: {
-      together: seat.needsFeet ? 'holes' : 'faces',
+      together: !seat.needsFeet ? 'faces' : isSetByShaft(findings) ? 'shaft-ends' : 'holes',
       shimsPresentMm: base.shimsPresentMm,
       hub: isHub ? { lengthMm: coupling.hub.lengthMm, boreMm: seat.shaftDiameter.value } : null,
       boltMm: seat.bolt.value,
+      work: findings.flatMap(({ work }) => (work === null ? [] : [work.id])),
       act: actOf(findings),
       unit: 'mm',
     },
   };
 }
 
+/** Where the base is made or drilled anew, the motor is set so that the shaft ends where the old one did. */
+function isSetByShaft(findings: readonly Finding[]): boolean {
+  const id = findings.find(({ criterion }) => criterion === 'shaft-position')?.work?.id;
+  return id === 'transition-base' || id === 'move-base';
+}
+
+/** What does not meet, whether work cures it or not. */
 function actOf(findings: readonly Finding[]): MountFacts['act'] {
-  const toAct = (criterion: CriterionId) =>
-    findings.find((finding) => finding.criterion === criterion && finding.grade !== 'ok' && finding.grade !== 'note');
-  const shaft = toAct('shaft-diameter');
-  const act: MountFacts['act'][number][] = [];
-  if (shaft?.work?.id === 'bushing') act.push('bushing');
-  if (toAct('foot-holes') !== undefined) act.push('foot-holes');
-  if (toAct('face') !== undefined) act.push('face');
-  return act;
+  const isOff = (of: CriterionId) =>
+    findings.some(({ criterion, grade }) => criterion === of && (grade === 'work' || grade === 'block'));
+  return (['foot-holes', 'face'] as const).filter(isOff);
 }
