@@ -1,3 +1,5 @@
+export { today } from '@/lib/register/today';
+
 /** "25 Nov 2026" where the site is. */
 export const dayText = (at: Date, timezone: string) => textOf(at, timezone, { dateStyle: 'medium' });
 
@@ -7,9 +9,6 @@ export const momentText = (at: Date, timezone: string) =>
 
 /** "25 Nov 2026" of a day written as 2026-11-25. */
 export const isoDay = (day: string) => dayText(new Date(`${day}T00:00:00Z`), 'UTC');
-
-/** Today where the site is, as YYYY-MM-DD. */
-export const today = (timezone: string) => new Intl.DateTimeFormat('en-CA', { timeZone: timezone }).format(new Date());
 
 const textOf = (at: Date, timeZone: string, style: Intl.DateTimeFormatOptions) =>
   new Intl.DateTimeFormat('en-GB', { ...style, timeZone }).format(at);

@@ -15,6 +15,7 @@ const ACTION_WORDS = {
   'motor.change': 'Changed',
   'motor.move': 'Moved',
   'swap.record': 'Swap recorded',
+  'swap.overtaken': 'Swap told at the pump, but somebody was first',
   'swap.take-over': 'Earlier swap taken over',
   'fault.report': 'Fault reported',
   'picture.keep': 'Photograph kept',

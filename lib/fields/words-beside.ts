@@ -8,6 +8,15 @@ const LABELS: Readonly<Record<string, string>> = {
   setId: 'In the set',
   motorId: 'Motor',
   ownerId: 'Of',
+  motorInId: 'Motor in',
+  motorOutId: 'Motor out',
+  fromSetId: 'Taken from',
+  'outTo.place': 'Motor out went',
+  'outTo.shelfId': 'To the shelf',
+  insulationMohm: 'Insulation, MΩ',
+  overloadA: 'Overload set to, A',
+  shimsPresentMm: 'Shims under the feet, mm',
+  doneAt: 'Done, by the phone’s clock',
   place: 'Where it is',
   retiredAt: 'Retired',
   verdict: 'Judged',
@@ -57,7 +66,7 @@ export function textBeside(
   if (value === null) return null;
   const text = Array.isArray(value) ? value.join(', ') : String(value);
   if (path.endsWith('Id')) return nameOf(path, text) ?? 'another';
-  if (path === 'place') return PLACE_WORDS[text] ?? text;
+  if (path === 'place' || path === 'outTo.place') return PLACE_WORDS[text] ?? text;
   if (DAYS.includes(path)) return text.slice(0, 10);
   return WORDS.includes(path) ? spelled(text) : text;
 }

@@ -12,7 +12,7 @@ export interface RouteDoor {
   body?: unknown;
   type?: string;
   /** Of one record: at another site it is answered so. */
-  elsewhere?: 404 | 422;
+  elsewhere?: 403 | 404 | 422;
 }
 
 const everyone = ['technician', 'planner', 'reliability', 'administrator'] as const;
@@ -146,6 +146,13 @@ export const ROUTE_DOORS: readonly RouteDoor[] = [
     may: everyone,
     body: '',
     type: 'multipart/form-data; boundary=x',
+  },
+  {
+    ...{ route: 'POST pump/outbox', at: '/pump/outbox', may: everyone, elsewhere: 403 },
+    ...json({
+      ...{ version: 2, kind: 'swap', key: '{setId}', userId: '{person}', siteId: '{siteId}' },
+      body: { setId: '{setId}', motorInId: '{motorId}', motorOutId: null, outTo: null, why: 'Walk' },
+    }),
   },
   { route: 'GET pump/pack', at: '/pump/pack', may: everyone }, // of whoever is signed in: no token opens it
   { route: 'GET pictures/[id]', ...read, at: '/pictures/{picture}', may: everyone, elsewhere: 404 },

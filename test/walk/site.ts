@@ -23,6 +23,7 @@ export class Site {
     const { rows } = await db.query('SELECT site_id AS id FROM pump_set WHERE tag = $1', [tag]);
     const site = new Site(db, rows[0].id, html);
     const one = (sql: string) => site.one(sql);
+    site.known.set('siteId', site.id);
     site.known.set('set', tag);
     site.known.set('setId', await one(`SELECT id FROM pump_set WHERE site_id = $1 AND tag = '${tag}'`));
     const shelved = `FROM motor WHERE site_id = $1 AND place = 'on-shelf' ORDER BY plant_number LIMIT 1`;

@@ -37,5 +37,11 @@ async function known(tx: Tx, { siteId }: Actor, request: SwapRequest): Promise<S
   };
 }
 
-/** What a request says, as one sum. */
-export const sumOf = (request: SwapRequest) => createHash('sha256').update(JSON.stringify(request)).digest('hex');
+/**
+ * What a request says, as one sum. What is not told counts as not there: the same request, read later by a schema that
+ * asks more, says the same.
+ */
+export const sumOf = (request: SwapRequest) =>
+  createHash('sha256')
+    .update(JSON.stringify(request, (_key, value) => (value === null ? undefined : value)))
+    .digest('hex');

@@ -1,16 +1,7 @@
-import { today } from '@/app/moment';
 import { swapPath } from '@/app/paths';
-import { candidateFor } from '@/app/sets/[tag]/candidate-for';
-import type { Actor } from '@/lib/auth/may';
-import { judgeAlone } from '@/lib/matching/offer/judge-alone';
 import { type Problem, read } from '@/lib/plant/reading';
-import { recordSwap, type SwapOutcome } from '@/lib/register/commands/record-swap';
-import { swapBefore } from '@/lib/register/commands/swap-before';
-import { type SwapRequest, swapRequest } from '@/lib/register/commands/swap-request';
-import { motorNumber } from '@/lib/register/queries/motor-number';
-import { setByTag } from '@/lib/register/queries/set-by-tag';
-import { setTag } from '@/lib/register/queries/set-tag';
-import { siteSettings } from '@/lib/register/queries/site-settings';
+import { recordJudgedSwap } from '@/lib/register/commands/record-judged-swap';
+import { swapRequest } from '@/lib/register/commands/swap-request';
 import { askedBy } from '../asked-by';
 import { valueSent } from '../json-sent';
 import { recordSwapOp } from '../operations/register';
@@ -25,8 +16,7 @@ export const POST = (request: Request) =>
     if (!told.ok) return refused(told.problems);
     const asked = read(swapRequest, { ...(sent.value as object), key: request.headers.get('idempotency-key') });
     if (!asked.ok) return problem(400, 'Idempotency-Key must be a UUID of your own making.');
-    // Before anything is judged: since it was recorded, the motors stand elsewhere.
-    const done = (await swapBefore(actor, asked.value)) ?? (await judgedAndRecorded(actor, asked.value));
+    const done = await recordJudgedSwap(actor, asked.value, false);
     switch (done.outcome) {
       case 'saved':
         return answer({ swapId: done.swapId, verdict: done.verdict }, 201, { location: swapPath(done.swapId) });
@@ -43,22 +33,3 @@ export const POST = (request: Request) =>
   });
 
 const refused = (problems: readonly Problem[]) => problem(422, 'The swap cannot be recorded as it stands.', problems);
-
-async function judgedAndRecorded(actor: Actor, asked: SwapRequest): Promise<SwapOutcome> {
-  const { setId, motorInId, note } = asked;
-  const not = (path: string, value: string | null, says: string): SwapOutcome => ({
-    outcome: 'refused',
-    problems: [{ path, value, says }],
-  });
-  const [tag, number] = await Promise.all([setTag(actor, setId), motorNumber(actor, motorInId)]);
-  if (tag === null) return not('setId', setId, 'is not a set of this site');
-  if (number === null) return not('motorInId', motorInId, 'is not a motor of this site');
-  const known = await setByTag(actor, tag);
-  const here = known && (await candidateFor(actor, known, number));
-  if (known === null || here === null) return not('motorInId', motorInId, 'cannot be judged for this set');
-  const { settings, timezone } = await siteSettings(actor);
-  const result = judgeAlone(here.candidate, known.set, settings, today(timezone));
-  if (result.verdict === 'unsuitable' && note === null && here.unoffered !== 'in-this-set')
-    return not('note', null, 'is missing: the judgement says unsuitable; say who decided otherwise, and why');
-  return recordSwap(actor, asked, result);
-}

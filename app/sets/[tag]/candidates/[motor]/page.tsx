@@ -15,7 +15,7 @@ import { judgeAlone } from '@/lib/matching/offer/judge-alone';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { unknownSet } from '../../../unknown-set';
-import { candidateFor } from '../../candidate-for';
+import { candidateFor } from '@/lib/register/candidate-for';
 import { CautionList } from '../../caution-list';
 import { cautionsFor } from '../../cautions';
 import { unknownCandidate } from '../../unknown-candidate';

@@ -14,7 +14,7 @@ import { judgeAlone } from '@/lib/matching/offer/judge-alone';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { unknownSet } from '../../../unknown-set';
-import { candidateFor } from '../../candidate-for';
+import { candidateFor } from '@/lib/register/candidate-for';
 import { comparison } from '../../candidates/[motor]/comparison';
 import { Where } from '../../candidates/candidate-lines';
 import { cautionsFor } from '../../cautions';

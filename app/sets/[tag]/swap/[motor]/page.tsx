@@ -14,7 +14,7 @@ import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { shelves } from '@/lib/register/queries/shelves';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { unknownSet } from '../../../unknown-set';
-import { candidateFor } from '../../candidate-for';
+import { candidateFor } from '@/lib/register/candidate-for';
 import { CautionList } from '../../caution-list';
 import { cautionsFor } from '../../cautions';
 import { unknownCandidate } from '../../unknown-candidate';

@@ -15,7 +15,7 @@ import { swapRequest } from '@/lib/register/commands/swap-request';
 import type { Taken } from '@/lib/register/commands/who-was-first';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { siteSettings } from '@/lib/register/queries/site-settings';
-import { candidateFor } from '../../candidate-for';
+import { candidateFor } from '@/lib/register/candidate-for';
 import { workItems } from '../../work-items';
 import { quantitiesOf, valuesOf } from './read-swap-form';
 import { requestOf } from './request-of';

@@ -1,9 +1,9 @@
 import type { Actor } from '@/lib/auth/may';
 import { buyable } from '@/lib/matching/buy/buyable';
 import type { Candidate, Unoffered } from '@/lib/matching/offer/candidate';
-import { type KnownMotor, motorByNumber } from '@/lib/register/queries/motor-by-number';
-import type { KnownSet } from '@/lib/register/queries/set-by-tag';
-import { spareSets } from '@/lib/register/queries/spare-sets';
+import { type KnownMotor, motorByNumber } from './queries/motor-by-number';
+import type { KnownSet } from './queries/set-by-tag';
+import { spareSets } from './queries/spare-sets';
 
 export interface CandidateHere {
   candidate: Candidate;

@@ -1,0 +1,10 @@
+import type { OutboxKind } from '@/lib/offline/outbox';
+import type { Carrier } from './carrier';
+import { swapCarrier } from './swap';
+
+/** Every kind of message: a file, a line here, and its body in lib/offline/outbox. */
+export const CARRIERS: Readonly<Record<OutboxKind, Carrier>> = {
+  swap: swapCarrier,
+};
+
+export const OUTBOX_KINDS = Object.keys(CARRIERS) as OutboxKind[];
