@@ -11,7 +11,7 @@ export interface MountDrawingProps {
   /** Null shows one motor alone. */
   outgoing: Mount | null;
   facts: MountFacts;
-  /** `side` alone for a job sheet or the page of a set. */
+  /** `side` for a job sheet or the page of a set: with the feet only where the base is drilled for them. */
   only?: 'side';
   /** Without its own heading. */
   isBare?: true;
@@ -20,7 +20,7 @@ export interface MountDrawingProps {
 /** Two motors to scale in up to three views, each with its details and a sentence. */
 export function MountDrawing({ incoming, outgoing, facts, only, isBare }: MountDrawingProps) {
   const views = mountViews(incoming, outgoing, facts);
-  const shown = only === undefined ? views : views.slice(0, 1);
+  const shown = only === undefined ? views : views.filter((view, i) => i === 0 || isDrilled(view));
   if (shown.length === 0) return <p className="pt-3">Nothing can be drawn: no dimension of the motor is known.</p>;
   return (
     <section>
@@ -47,15 +47,19 @@ export function MountDrawing({ incoming, outgoing, facts, only, isBare }: MountD
           )}
         </p>
       )}
-      {shown.map((view) => (
-        <View key={view.caption} view={view} />
-      ))}
+      <div className="views">
+        {shown.map((view) => (
+          <View key={view.caption} view={view} />
+        ))}
+      </div>
     </section>
   );
 }
 
 const isToAct = ({ shapes }: Drawing) =>
   shapes.some(({ role }) => role === 'shim' || role === 'new' || role === 'act-line');
+
+const isDrilled = ({ shapes }: Drawing) => shapes.some(({ part }) => part === 'new-hole' || part === 'slot');
 
 function View({ view }: { view: Drawing }) {
   return (

@@ -53,7 +53,7 @@ export function underDetail(
     tone,
   });
   const middles = over(
-    under.baseY - t * 0.6,
+    under.baseY - t * 0.75,
     apart(
       layers.map(({ from, to }) => (from + to) / 2),
       t * 1.3,
