@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { beforeEach, expect, test } from 'vitest';
 import { POST } from '@/app/pump/outbox/route';
 import { db } from '@/lib/db/client';
+import type { OutboxMessage } from '@/lib/offline/outbox';
 import { makeToken } from '@/lib/register/commands/make-token';
 import { registerPlaces } from '@/lib/register/commands/register-places';
 import { addMotors, addSets, got, plainSet, plate } from '../register/plant';
@@ -22,15 +23,25 @@ beforeEach(async () => {
   ids = { setId, motorOutId: got(motors, 'M-1'), motorInId: got(motors, 'M-7') };
 });
 
-const message = (more: object = {}) => ({
-  ...{ version: 2, kind: 'swap', key: randomUUID(), userId: person.actor.userId, siteId: person.actor.siteId },
-  body: {
-    ...ids,
-    ...{ outTo: { place: 'at-repair' }, why: 'Bearing', workDone: [], checks: [] },
-    judged: { verdict: 'straight-swap', hours: 1, at: '2026-11-28T03:04:00Z' },
-  },
-  ...more,
-});
+const message = (more: object = {}) => {
+  const told: OutboxMessage<'swap'> = {
+    ...{ version: 2, kind: 'swap', key: randomUUID(), userId: person.actor.userId, siteId: person.actor.siteId },
+    body: {
+      ...{
+        ...ids,
+        fromSetId: null,
+        outTo: { place: 'at-repair' },
+        why: 'Bearing',
+        note: null,
+        workDone: [],
+        checks: [],
+      },
+      ...{ insulationMohm: null, overloadA: null, shimsPresentMm: null, doneAt: null },
+      judged: { verdict: 'straight-swap', hours: 1, at: '2026-11-28T03:04:00Z' },
+    },
+  };
+  return { ...told, ...more };
+};
 
 const JSON_TYPE = { 'content-type': 'application/json' };
 async function send(body: unknown, headers: Record<string, string> = { cookie: person.cookie, ...JSON_TYPE }) {
