@@ -49,7 +49,7 @@ export function MountDrawing({ incoming, outgoing, facts, only, isBare }: MountD
       )}
       <div className="views">
         {shown.map((view) => (
-          <View key={view.caption} view={view} />
+          <View key={view.caption} view={view} isAlone={outgoing === null} />
         ))}
       </div>
     </section>
@@ -61,7 +61,7 @@ const isToAct = ({ shapes }: Drawing) =>
 
 const isDrilled = ({ shapes }: Drawing) => shapes.some(({ part }) => part === 'new-hole' || part === 'slot');
 
-function View({ view }: { view: Drawing }) {
+function View({ view, isAlone }: { view: Drawing; isAlone: boolean }) {
   return (
     <figure className="fig">
       <figcaption className="label">{view.caption}</figcaption>
@@ -78,7 +78,9 @@ function View({ view }: { view: Drawing }) {
         </div>
       )}
       {view.notDrawn.length > 0 && (
-        <p className="note label">Not known of either, so not drawn: {view.notDrawn.join(', ')}.</p>
+        <p className="note label">
+          Not known{isAlone ? '' : ' of either'}, so not drawn: {view.notDrawn.join(', ')}.
+        </p>
       )}
     </figure>
   );

@@ -116,9 +116,17 @@ export function holeLabels(
     : { x: at.x + ownWidth / 2, y: at.y - textMm * 0.85 };
   const labels = [label(own, 'in', 0, [isLeft ? hole : farHole, end])];
   if (old !== null) labels.push(label(old, 'out', 1, []));
+  for (const text of alsoTexts(candidate, unit)) labels.push(label(text, 'in', Math.max(2, labels.length), []));
   const anew = ANEW.find(([id]) => work.includes(id))?.[1] ?? (doMiss(facts) ? 'holes miss' : null);
-  if (out !== null && anew !== null) labels.push(label(anew, 'act', 2, []));
+  if (out !== null && anew !== null) labels.push(label(anew, 'act', Math.max(2, labels.length), []));
   return labels;
+}
+
+/** The further hole patterns of the same feet, which have no line of their own. */
+export function alsoTexts({ alongOthersMm, acrossOthersMm }: Mount, unit: MountFacts['unit']): string[] {
+  const also = (mm: readonly number[], way: string) =>
+    mm.length === 0 ? [] : [`also ${mm.map((one) => lengthText(one, unit)).join(', ')} ${way}`];
+  return [...also(alongOthersMm, 'along'), ...also(acrossOthersMm, 'across')];
 }
 
 /** What is done to the base for the holes, in short. */

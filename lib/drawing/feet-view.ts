@@ -2,7 +2,7 @@ import { drawnLength } from './dimension-line';
 import type { Drawing } from './drawing';
 import { holeDetail } from './feet-detail';
 import { feetFigures } from './feet-figures';
-import { feetLines, holeLabels } from './feet-lines';
+import { alsoTexts, feetLines, holeLabels } from './feet-lines';
 import { feetShapes, feetWords } from './feet-shapes';
 import { boxOf, frameView, textMmOf } from './frame-view';
 import type { Mount } from './mount';
@@ -29,7 +29,7 @@ export function feetView(
   const { lines, top } = feetLines(figures, slide, content, textMm, facts);
   const along = lines.find(({ name }) => name === figures.along.name);
   const labels = holeLabels(candidate, out, slide, facts, content, textMm, along);
-  const frame = frameView(content, { ...sides, top, bottom: labels.length > 2 ? 4.8 : 3.8 });
+  const frame = frameView(content, { ...sides, top, bottom: Math.max(3.8, 2.4 + labels.length * 1.15) });
   return {
     caption: 'Feet from above',
     viewBox: frame.viewBox,
@@ -47,6 +47,7 @@ export function feetView(
         : [
             `Its holes stand ${inWords(Math.abs(slide), facts.unit)} ${slide < 0 ? 'nearer to' : 'further from'} the pump than the old bolts.`,
           ]),
+      ...alsoTexts(candidate, facts.unit).map((also) => `Its feet have holes ${also}.`),
       ...feetWords(facts),
     ]),
   };

@@ -47,7 +47,7 @@ export function sideView(
   const [letter] = ofShaft.map((detail) => boxOfText(letterAt(detail, textMm), textMm));
   const over = { x: frame.viewBox.x + textMm * 0.3, y: content.y - textMm * 0.9 };
   return {
-    caption: facts.together === 'faces' ? 'Side, faces together' : 'Side, shafts in line',
+    caption: out === null ? 'Side' : facts.together === 'faces' ? 'Side, faces together' : 'Side, shafts in line',
     viewBox: frame.viewBox,
     textMm,
     shapes,

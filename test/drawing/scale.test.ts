@@ -122,6 +122,8 @@ describe('the feet from above', () => {
   it('a foot with two patterns shows both, a shared hole once', () => {
     const two = viewOf(FEET, { ...of184T, alongOthersMm: [114.3] }, null);
     expect(centresOf(shapesOf(two, 'foot-hole', 'hole'))).toHaveLength(6);
+    expect(two.labels.map(({ text }) => text)).toContain('also 114.3 along');
+    expect(two.sentence).toContain('also 114.3 along');
   });
 
   it('holes that miss are marked where to act', () => {
