@@ -1,11 +1,12 @@
 import Link from 'next/link';
-import type { HistoryLine } from '@/lib/register/history-line';
+import type { FaultLine, HistoryLine } from '@/lib/register/history-line';
 import { actionWords } from './audit/action-words';
 import { ToldList } from './audit/told-list';
+import { lastedText } from './lasted';
 import { Tag } from './look/tag';
 import { VERDICT_WORDS, type Verdict } from './look/words';
 import { momentText } from './moment';
-import { swapPath } from './paths';
+import { faultPath, swapPath } from './paths';
 
 /** What happened, newest first. `isOfMotor` names the set in each line, since the motor is known. */
 export function HistoryList({
@@ -81,8 +82,12 @@ function Line({ line, isOfMotor, timezone }: { line: HistoryLine; isOfMotor: boo
               with <Tag>{line.motor}</Tag> in it
             </>
           )}
-          : <bdi>{line.says}</bdi>
-          {line.closedAt !== null && ` Closed ${momentText(line.closedAt, timezone)}.`}
+          :{' '}
+          <Link className="to" href={faultPath(line.faultId)}>
+            <bdi>{line.says}</bdi>
+          </Link>
+          {line.closedAt !== null && closedWords(line, line.closedAt, timezone)}
+          {line.closedHow !== null && <bdi> {line.closedHow}</bdi>}
         </p>
       );
     case 'change':
@@ -93,6 +98,12 @@ function Line({ line, isOfMotor, timezone }: { line: HistoryLine; isOfMotor: boo
         </>
       );
   }
+}
+
+function closedWords({ at, closedBy }: FaultLine, closedAt: Date, timezone: string): string {
+  const by = closedBy === null ? '' : closedBy === 'swap' ? ', by a swap' : ', put right where it stands';
+  const stood = lastedText(closedAt.getTime() - at.getTime());
+  return ` Ran again ${momentText(closedAt, timezone)}, after ${stood}${by}.`;
 }
 
 const OUT_WORDS: Record<string, string> = {

@@ -27,7 +27,14 @@ export default answered(async function RegisterPage() {
       <FindForm />
       <div className="cols">
         <section>
-          <SectionHead title="Down, and last changed" aside={openWords(counts.openFaults)} />
+          <SectionHead
+            title="Down, and last changed"
+            aside={
+              <Link className="to" href="/faults">
+                {openWords(counts.openFaults)}
+              </Link>
+            }
+          />
           {recent.length === 0 ? (
             <p className="pt-3">No set is in the register yet.</p>
           ) : (

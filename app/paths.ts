@@ -2,6 +2,8 @@
 const within = (text: string) => encodeURIComponent(text);
 
 export const setPath = (tag: string) => `/sets/${within(tag)}`;
+export const failedPath = (tag: string) => `${setPath(tag)}/failed`;
+export const faultPath = (faultId: string) => `/faults/${within(faultId)}`;
 export const candidatesPath = (tag: string) => `${setPath(tag)}/candidates`;
 export const candidatePath = (tag: string, motor: string) => `${candidatesPath(tag)}/${within(motor)}`;
 export const swapFormPath = (tag: string, motor: string) => `${setPath(tag)}/swap/${within(motor)}`;

@@ -1,6 +1,6 @@
 import Link from 'next/link';
 import type { SetLine } from '@/lib/register/set-line';
-import { momentText } from './moment';
+import { standingText } from './lasted';
 import { setPath } from './paths';
 
 /** Sets as lines: tag and what it serves, the motor in it, and that it is down. The whole line is the link. */
@@ -26,7 +26,7 @@ export function SetList({ sets, timezone }: { sets: readonly SetLine[]; timezone
           <p className="line-below">{servesText(set)}</p>
           {set.failedAt !== null && (
             <p className="line-below">
-              <b>Failed</b> {momentText(set.failedAt, timezone)}
+              <b>Failed</b> {standingText(set.failedAt, timezone)}
             </p>
           )}
         </li>

@@ -26,8 +26,8 @@ export async function loadPlant(plant: DemoPlant, people: Record<Role, Actor>, t
     })),
   );
   await mended(technician, today);
-  for (const { set, says } of FAULTS) {
-    const done = await reportFault(technician, got(sets, set), says);
+  for (const { set, seen, says } of FAULTS) {
+    const done = await reportFault(technician, { setId: got(sets, set), seen: [...seen], says });
     if (done.outcome !== 'saved') throw new Error(JSON.stringify(done.problems));
   }
 }

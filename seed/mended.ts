@@ -15,7 +15,7 @@ export async function mended(technician: Actor, today: string): Promise<void> {
   const spare = await motorByNumber(technician, motorIn);
   const { settings } = await siteSettings(technician);
   if (!known?.row.motor || !spare) throw new Error(`The demonstration has no ${tag} with a motor, or no ${motorIn}.`);
-  const reported = await reportFault(technician, known.row.id, says);
+  const reported = await reportFault(technician, { setId: known.row.id, seen: [], says });
   const { verdict, hours, findings, point } = judge(known.set, spare.motor, { settings, asOf: today });
   const swapped = await recordSwap(
     technician,

@@ -30,7 +30,7 @@ const KIND: RecordKind = {
     if (id === undefined) throw new Error('A motor was saved without an id.');
     return { outcome: 'saved', changeId: done.changeId, id };
   },
-  keepPicture: (actor, id, form) => pictureWith(actor, { thing: 'motor', id }, form),
+  keepPicture: (actor, id, form) => pictureWith(actor, { thing: 'motor', id }, form, 'Plate'),
   pathOf: async (actor, id) => motorPath((await motorNumber(actor, id)) ?? ''),
 };
 

@@ -13,7 +13,7 @@ import { PictureNote } from './picture-note';
 /** As many as are looked at without being asked for. */
 const FIRST = 6;
 
-/** The photographs of a set or a motor, and the way to send one. */
+/** The photographs of a set, a motor or a fault, and the way to send one. */
 export async function Photographs({
   actor,
   of,

@@ -9,7 +9,7 @@ export function PictureForm({ of, path }: { of: PictureOf; path: string }) {
     <details className="screen-only">
       <summary className="more">Send a photograph</summary>
       <form action="/pictures" method="post" encType="multipart/form-data">
-        <input type="hidden" name={of.thing === 'set' ? 'setId' : 'motorId'} value={of.id} />
+        <input type="hidden" name={`${of.thing}Id`} value={of.id} />
         <input type="hidden" name="to" value={path} />
         <PictureInput id="picture-camera" label="With the camera" isCamera />
         <PictureInput id="picture-file" label="Or one that is here already" isCamera={false} />

@@ -19,8 +19,11 @@ export interface PictureSent {
 
 const text = z.string().max(2_000).optional();
 const fields = z
-  .strictObject({ setId: text, motorId: text, caption: text, to: text })
-  .refine(({ setId, motorId }) => (setId === undefined) !== (motorId === undefined), 'must name a set or a motor');
+  .strictObject({ setId: text, motorId: text, faultId: text, caption: text, to: text })
+  .refine(
+    ({ setId, motorId, faultId }) => [setId, motorId, faultId].filter((one) => one !== undefined).length === 1,
+    'must name a set, a motor or a fault',
+  );
 
 /** Reads a form with a picture, no further than its limits; or tells why it is not read. */
 export async function pictureSent(request: Request): Promise<PictureSent | Unread> {
@@ -28,12 +31,17 @@ export async function pictureSent(request: Request): Promise<PictureSent | Unrea
   if ('status' in sent) return sent;
   const asked = read(fields, sent.fields);
   if (!asked.ok) return misread(...asked.problems);
-  const { setId, motorId, caption = '', to } = asked.value;
+  const { caption = '', to } = asked.value;
   const files = await Promise.all(sent.files.map(async (one) => new Uint8Array(await one.arrayBuffer())));
   return {
-    of: setId === undefined ? { thing: 'motor', id: String(motorId) } : { thing: 'set', id: setId },
+    of: ofWhat(asked.value),
     caption: caption === '' ? null : caption,
     to: returnPath(to),
     files: files.filter(({ length }) => length > 0),
   };
+}
+
+function ofWhat({ setId, motorId, faultId }: z.output<typeof fields>): PictureOf {
+  if (setId !== undefined) return { thing: 'set', id: setId };
+  return motorId === undefined ? { thing: 'fault', id: String(faultId) } : { thing: 'motor', id: motorId };
 }

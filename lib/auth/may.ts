@@ -20,6 +20,7 @@ const ALLOWED = {
   'set.assess': everyone,
   'swap.record': everyone,
   'fault.report': everyone,
+  'fault.close': everyone,
   'motor.test': everyone,
   'picture.keep': everyone,
   // One's own password, sessions and units.
@@ -27,6 +28,7 @@ const ALLOWED = {
   'set.edit': desk,
   'motor.edit': desk,
   'motor.move': desk,
+  'repair.decide': desk,
   'picture.retire': desk,
   'doubt.accept': desk,
   'import.run': desk,

@@ -26,7 +26,11 @@ export interface FaultLine {
   setTag: string;
   motor: string | null;
   says: string;
+  /** When the set ran again, by the server's clock; null: it is open. */
   closedAt: Date | null;
+  /** swap or repair; null: open, or closed before that was told. */
+  closedBy: string | null;
+  closedHow: string | null;
 }
 
 export interface ChangeLine {
@@ -73,7 +77,7 @@ export const FAULT_LINE = {
 } as const satisfies Prisma.FaultInclude;
 
 export function faultLineOf(row: Prisma.FaultGetPayload<{ include: typeof FAULT_LINE }>): FaultLine {
-  const { id, at, by, set, motor, closedAt } = row;
+  const { id, at, by, set, motor, closedAt, closedBy, closedHow } = row;
   return {
     kind: 'fault',
     faultId: id,
@@ -83,5 +87,7 @@ export function faultLineOf(row: Prisma.FaultGetPayload<{ include: typeof FAULT_
     motor: motor?.plantNumber ?? null,
     says: faultText(row),
     closedAt,
+    closedBy,
+    closedHow,
   };
 }

@@ -1,9 +1,17 @@
-/** What a photograph is of: exactly one of the two, which the database checks. */
+/** What a photograph is of. One of a fault is of the fault's set too. */
 export interface PictureOf {
-  thing: 'set' | 'motor';
+  thing: 'set' | 'motor' | 'fault';
   id: string;
 }
 
-/** The same as the columns of a row. */
-export const pictureOf = ({ thing, id }: PictureOf) =>
-  thing === 'set' ? { setId: id, motorId: null } : { setId: null, motorId: id };
+/** The same as the columns of a row by which it is found. */
+export function pictureOf({ thing, id }: PictureOf) {
+  switch (thing) {
+    case 'set':
+      return { setId: id };
+    case 'motor':
+      return { motorId: id };
+    case 'fault':
+      return { faultId: id };
+  }
+}

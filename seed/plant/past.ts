@@ -1,3 +1,5 @@
+import type { Seen } from '@/lib/plant/fault';
+
 /** Swaps from before the register, so that histories have something to tell. Months are counted back from today. */
 export interface DemoPast {
   monthsAgo: number;
@@ -44,11 +46,15 @@ export const PAST: readonly DemoPast[] = [
 ];
 
 /** What was reported and is still open. */
-export const FAULTS: readonly { set: string; says: string }[] = [
-  { set: 'OH-201', says: 'Trips on overload after ten minutes, smells of varnish.' },
-  { set: 'SL-202', says: 'Hums and does not turn; the gear turns freely by hand.' },
-  { set: 'OR-201', says: 'Stands still. No plate on the motor, somebody painted over it and then it fell off.' },
-  { set: 'EF-201', says: 'Growls at the upper bearing, getting louder since Monday.' },
+export const FAULTS: readonly { set: string; seen: readonly Seen[]; says: string | null }[] = [
+  { set: 'OH-201', seen: ['trip', 'smell'], says: 'On overload after ten minutes, smells of varnish.' },
+  { set: 'SL-202', seen: ['will-not-start'], says: 'Hums and does not turn; the gear turns freely by hand.' },
+  {
+    set: 'OR-201',
+    seen: [],
+    says: 'Stands still. No plate on the motor, somebody painted over it and then it fell off.',
+  },
+  { set: 'EF-201', seen: ['noise'], says: 'Growls at the upper bearing, getting louder since Monday.' },
 ];
 
 /** A fault that was mended since: the swap is recorded as a technician would, with its judgement. */

@@ -19,7 +19,8 @@ function formOf(...files: (File | string)[]): FormData {
   for (const file of files) form.append('picture', file);
   return form;
 }
-const withForm = (form: FormData, actor = planner) => pictureWith(actor, { thing: 'motor', id: motorId }, form);
+const withForm = (form: FormData, actor = planner) =>
+  pictureWith(actor, { thing: 'motor', id: motorId }, form, 'Plate');
 
 describe('a picture that came with a motor’s form', () => {
   test('is kept once as the plate of that motor', async () => {

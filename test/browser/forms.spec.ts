@@ -5,13 +5,17 @@ import { stateOf } from './person';
 
 test('a fault of blanks is refused and a told one stands on the page', async ({ page }, info) => {
   const words = `Trips after a minute, ${info.project.name}`;
-  await page.goto('/sets/OR-113');
+  const report = page.getByRole('button', { name: 'Report, and see what can go in' });
+  await page.goto('/sets/OR-113/failed');
+  await page.getByText('Several, in words, or with a photograph').click();
   await page.getByLabel('What is wrong?').fill('   ');
-  await page.getByRole('button', { name: 'Report the fault' }).click();
-  await expect(page.getByText('Say in a few words what is wrong')).toBeVisible();
+  await report.click();
+  await expect(page.getByText('say in a few words what is wrong')).toBeVisible();
   await page.getByLabel('What is wrong?').fill(words);
-  await page.getByRole('button', { name: 'Report the fault' }).click();
-  await expect(page.getByText(words).first()).toBeVisible();
+  await report.click();
+  await expect(page.getByRole('status')).toContainText(words);
+  await page.goto('/sets/OR-113');
+  await expect(page.getByRole('link', { name: words }).first()).toBeVisible();
 });
 
 test('signed out over a filled form, nothing typed is lost', async ({ browser }) => {

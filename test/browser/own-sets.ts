@@ -4,12 +4,23 @@ export const OWN_SETS = {
   phone: { whole: 'OR-106', without: 'OR-102', race: 'RF-107', taking: 'EF-110' },
 } as const;
 
+/** Faults are told and closed here, so each project has its own. */
+const FAULT_SETS = {
+  desk: { quick: 'CP-112', repaired: 'SL-110', swapped: 'EF-104' },
+  phone: { quick: 'OR-110', repaired: 'RF-103', swapped: 'CP-104' },
+} as const;
+
+export const faultSetsOf = (project: string) => FAULT_SETS[project === 'phone' ? 'phone' : 'desk'];
+
 /** Swaps are tried on these and refused. */
 export const REFUSED = 'OR-115';
 
 export const ownSetsOf = (project: string) => OWN_SETS[project === 'phone' ? 'phone' : 'desk'];
 
-const TAKEN: readonly string[] = [REFUSED, ...Object.values(OWN_SETS).flatMap((sets) => Object.values(sets))];
+const TAKEN: readonly string[] = [
+  REFUSED,
+  ...[...Object.values(OWN_SETS), ...Object.values(FAULT_SETS)].flatMap((sets) => Object.values(sets)),
+];
 
 /** No test counts on the motor of this set. */
 export const isFree = (tag: string): boolean => !TAKEN.includes(tag);

@@ -29,6 +29,9 @@ const PAGES = [
   '/motors/M-0145',
   '/motors/none',
   '/swaps/none',
+  '/sets/OR-115/failed',
+  '/faults?days=3650',
+  '/faults/none',
   '/doubts',
   '/doubts?rule=speed',
   '/person',
@@ -66,7 +69,15 @@ for (const theme of ['day', 'night'] as const)
   });
 
 test('what is pressed is at least 44 px, and the skip link comes first', async ({ page }) => {
-  for (const path of ['/', '/sets/OR-115', '/sets/OR-115/candidates', '/frames/184TC', '/stores']) {
+  for (const path of [
+    '/',
+    '/sets/OR-115',
+    '/sets/OR-115/failed',
+    '/faults',
+    '/sets/OR-115/candidates',
+    '/frames/184TC',
+    '/stores',
+  ]) {
     await page.goto(path);
     const small = await page
       .locator('a, button, summary, input:not([type=hidden]), select, textarea')
@@ -113,9 +124,10 @@ test('hostile text is shown as text and breaks nothing', async ({ page }) => {
     const answer = await page.goto(`/sets/${tag}`);
     expect(answer?.status(), tag).toBe(404);
   }
-  await page.goto('/sets/OR-115');
+  await page.goto('/sets/OR-115/failed');
+  await page.getByText('Several, in words, or with a photograph').click();
   await page.getByLabel('What is wrong?').fill('<script>alert(1)</script> & "smoke"\nsecond line');
-  await page.getByRole('button', { name: 'Report the fault' }).click();
+  await page.getByRole('button', { name: 'Report, and see what can go in' }).click();
   await expect(page.getByText('<script>alert(1)</script> & "smoke"').first()).toBeVisible();
   expect(wasRun).toBe(false);
 });

@@ -36,7 +36,7 @@ const told = { insulationMohm: 80, shimsPresentMm: 3 };
 
 test('R1 a swap that fails at its last step leaves nothing half written', async () => {
   const { actor, sets, swap } = await smallPlant();
-  await reportFault(actor, got(sets, 'P-101'), 'Hums');
+  await reportFault(actor, { setId: got(sets, 'P-101'), seen: [], says: 'Hums' });
   const before = await stateOf(actor);
   await atTheSwap(`RAISE EXCEPTION 'the disk is full'`);
   const request = swap('P-101', 'M-1', 'M-7', told);

@@ -122,4 +122,4 @@ test('every action that the program writes into the audit has words', () => {
 });
 
 const ABOUT =
-  /^(area|store|shelf|set|motor|swap|fault|picture|import|register|doubt|site|settings|audit|person|token|link)\./;
+  /^(area|store|shelf|set|motor|swap|fault|repair|picture|import|register|doubt|site|settings|audit|person|token|link)\./;

@@ -22,7 +22,7 @@ test('a set’s history tells faults, swaps and changes, newest first, each with
       why: 'Bearing',
     },
   ]);
-  await reportFault(bo, setId, 'Hums and trips');
+  await reportFault(bo, { setId, seen: [], says: 'Hums and trips' });
   await recordSwap(bo, swap('P-101', 'M-1', 'M-7', { shimsPresentMm: 2 }), null);
   const history = await setHistory(actor, setId);
   const times = history.map(({ at }) => at.getTime());
@@ -68,13 +68,13 @@ test('R6 a motor’s history tells every place it was in', async () => {
 test('R10 no history holds more lines than asked for', async () => {
   const { actor, sets } = await smallPlant();
   const setId = got(sets, 'P-101');
-  for (let i = 0; i < 8; i += 1) await reportFault(actor, setId, `Fault ${i}`);
+  for (let i = 0; i < 8; i += 1) await reportFault(actor, { setId, seen: [], says: `Fault ${i}` });
   expect(await setHistory(actor, setId, 5)).toHaveLength(5);
 });
 
 test.each(['', '   ', 'x'.repeat(2_001)])('S5 a fault that says %j is refused', async (says) => {
   const { actor, sets } = await smallPlant();
-  expect(await reportFault(actor, got(sets, 'P-101'), says)).toMatchObject({
+  expect(await reportFault(actor, { setId: got(sets, 'P-101'), seen: [], says })).toMatchObject({
     outcome: 'refused',
     problems: [{ path: 'says' }],
   });
@@ -83,6 +83,6 @@ test.each(['', '   ', 'x'.repeat(2_001)])('S5 a fault that says %j is refused', 
 test('S3 what a person wrote is kept letter by letter', async () => {
   const { actor, sets } = await smallPlant();
   const says = `<script>alert(1)</script> '; DROP TABLE motor; -- \u202Eright to left %s $1 \\`;
-  await reportFault(actor, got(sets, 'P-101'), says);
+  await reportFault(actor, { setId: got(sets, 'P-101'), seen: [], says });
   expect((await setByTag(actor, 'P-101'))?.faults[0]?.says).toBe(says);
 });

@@ -3,6 +3,7 @@ import { beforeAll, expect, test } from 'vitest';
 import type { Actor } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
 import { changeOwnUnits } from '@/lib/register/commands/change-own-units';
+import { closeFault } from '@/lib/register/commands/close-fault';
 import { invitePerson } from '@/lib/register/commands/invite-person';
 import { keepPicture } from '@/lib/register/commands/keep-picture';
 import { keepView } from '@/lib/register/commands/keep-view';
@@ -18,6 +19,9 @@ import { chosenIds } from '@/lib/register/queries/chosen-ids';
 import { colleagues } from '@/lib/register/queries/colleagues';
 import { doubts } from '@/lib/register/queries/doubts';
 import { doubtsOf } from '@/lib/register/queries/doubts-of';
+import { faultById } from '@/lib/register/queries/fault-by-id';
+import { faultTimes } from '@/lib/register/queries/fault-times';
+import { faults } from '@/lib/register/queries/faults';
 import { findSets } from '@/lib/register/queries/find-sets';
 import { importRows, importRowsAfter, refusedRows } from '@/lib/register/queries/import-rows';
 import { importById, imports } from '@/lib/register/queries/imports';
@@ -63,6 +67,7 @@ import { got, smallPlant, someone } from './plant';
 let here: Awaited<ReturnType<typeof smallPlant>>;
 let stranger: Actor;
 let swapId: string;
+let faultId: string;
 let pictureId: string;
 let runId: string;
 
@@ -72,7 +77,11 @@ beforeAll(async () => {
   const done = await recordSwap(here.actor, here.swap('P-101', 'M-1', 'M-7'), null);
   if (done.outcome !== 'saved') throw new Error(done.outcome);
   swapId = done.swapId;
-  await reportFault(here.actor, got(here.sets, 'P-102'), 'Hums');
+  await reportFault(here.actor, { setId: got(here.sets, 'P-102'), seen: [], says: 'Hums' });
+  const reset = await reportFault(here.actor, { setId: got(here.sets, 'P-102'), seen: ['trip'] });
+  if (reset.outcome !== 'saved') throw new Error(reset.outcome);
+  faultId = reset.faultId;
+  await closeFault(here.actor, { faultId, how: 'Reset' });
   const kept = await keepPicture(here.actor, { of: motorHere(), caption: null, bytes: await jpeg() });
   if (kept.outcome !== 'saved') throw new Error(kept.outcome);
   pictureId = kept.pictureId;
@@ -103,6 +112,8 @@ const codeOf = async (tag: string) => {
   const { code } = await db.pumpSet.findFirstOrThrow({ where: { siteId: here.actor.siteId, tag } });
   return String(code);
 };
+
+const EVERY_FAULT = { areaId: null, days: 30 };
 
 const asAdministrator = (actor: Actor): Actor => ({ ...actor, role: 'administrator' });
 
@@ -140,6 +151,12 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
   'doubts-of': {
     asked: (actor) => doubtsOf(actor, [{ thing: 'motor', id: got(here.motors, 'M-8') }], '2026-11-27'),
     nothing: { open: [], accepted: [] },
+  },
+  'fault-by-id': { asked: (actor) => faultById(actor, faultId), nothing: null },
+  'fault-times': { asked: (actor) => faultTimes(actor, EVERY_FAULT), nothing: [] },
+  faults: {
+    asked: (actor) => faults(actor, EVERY_FAULT),
+    nothing: { open: [], closed: [], allOpen: 0, allClosed: 0 },
   },
   'find-sets': { asked: (actor) => findSets(actor, 'P-101'), nothing: [] },
   'chosen-ids': {
@@ -259,7 +276,12 @@ test.each(Object.entries(QUERIES))(
 test('S26 S27 a stranger changes nothing of this site', async () => {
   const before = await db.auditEntry.count();
   expect(await recordSwap(stranger, here.swap('P-101', 'M-7', 'M-8'), null)).toMatchObject({ outcome: 'refused' });
-  expect(await reportFault(stranger, got(here.sets, 'P-101'), 'Hums')).toMatchObject({ outcome: 'refused' });
+  expect(await reportFault(stranger, { setId: got(here.sets, 'P-101'), seen: [], says: 'Hums' })).toMatchObject({
+    outcome: 'refused',
+  });
+  expect(await closeFault(stranger, { setId: got(here.sets, 'P-102'), how: 'Reset' })).toMatchObject({
+    outcome: 'refused',
+  });
   expect(await keepPicture(stranger, { of: motorHere(), caption: null, bytes: await jpeg() })).toMatchObject({
     outcome: 'refused',
   });

@@ -143,7 +143,7 @@ test('an empty set is filled, and the motor that came out can go to a shelf', as
 
 test('the shims told are there the next time, the open fault is closed, and the reading is the motor’s', async () => {
   const { actor, sets, swap } = await smallPlant();
-  await reportFault(actor, got(sets, 'P-101'), 'Hums and trips');
+  await reportFault(actor, { setId: got(sets, 'P-101'), seen: [], says: 'Hums and trips' });
   expect((await setByTag(actor, 'P-101'))?.faults).toMatchObject([{ says: 'Hums and trips', by: 'Ida Fenn' }]);
   await recordSwap(actor, swap('P-101', 'M-1', 'M-7', { shimsPresentMm: 3.8, insulationMohm: 55 }), null);
   const after = await setByTag(actor, 'P-101');

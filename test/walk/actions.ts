@@ -79,8 +79,17 @@ export const ACTION_DOORS: readonly ActionDoor[] = [
     fields: async () => ({ page: '/sets', name: 'Walk', query: '?q=syrup' }),
   },
   {
-    ...{ action: 'app/sets/[tag]/report-fault-here.ts reportFaultHere', at: '/sets/{set}', may: everyone, ...asked },
+    ...{
+      action: 'app/sets/[tag]/failed/report-fault-here.ts reportFaultHere',
+      at: '/sets/{set}/failed',
+      may: everyone,
+    },
+    ...asked,
     fields: async (site) => ({ tag: site.value('set'), says: 'It was walked past' }),
+  },
+  {
+    ...{ action: 'app/faults/runs-again-here.ts runsAgainHere', at: '/sets/{set}', may: everyone, ...asked },
+    fields: async (site) => ({ faultId: await site.madeFault(), how: 'Walked', to: '/faults' }),
   },
   {
     ...{ action: 'app/sets/[tag]/swap/[motor]/record-swap-here.ts recordSwapHere', at: '/sets/{set}/swap/{motor}' },

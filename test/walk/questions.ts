@@ -10,6 +10,8 @@ export const QUESTIONS = [
   '/motors?shelf={shelf}',
   '/motors/bulk?id={motorId}',
   '/doubts?rule=amps',
+  '/faults?days=3650',
+  '/faults/export?days=3650',
   '/stores',
   '/stores/places',
   '/areas',

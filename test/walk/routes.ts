@@ -130,6 +130,7 @@ export const ROUTE_DOORS: readonly RouteDoor[] = [
   { route: 'POST api/v1/stores', ...write, at: '/api/v1/stores', may: desk, ...json({ name: 'Walk' }) },
   { route: 'GET audit/export', ...read, at: '/audit/export', may: desk },
   { route: 'GET exports/[kind]', ...read, at: '/exports/sets', may: desk },
+  { route: 'GET faults/export', ...read, at: '/faults/export?days=3650', may: desk },
   { route: 'GET imports/[id]/refused', ...write, at: '/imports/{import}/refused', may: desk, elsewhere: 404 },
   {
     route: 'POST imports/file',

@@ -36,6 +36,7 @@ export class Site {
       ['area', `SELECT id FROM area WHERE site_id = $1 ORDER BY name LIMIT 1`],
       ['person', `SELECT id FROM "user" WHERE site_id = $1 AND role = 'technician' AND retired_at IS NULL LIMIT 1`],
       ['swap', `SELECT id FROM swap WHERE site_id = $1 LIMIT 1`],
+      ['fault', `SELECT id FROM fault WHERE site_id = $1 ORDER BY at LIMIT 1`],
     ] as const)
       site.known.set(name, await one(sql));
     site.known.set('change', await site.lastChange('set.register'));
@@ -141,6 +142,15 @@ export class Site {
       this.value('motorId'),
       this.value('person'),
       randomUUID(),
+    );
+  }
+
+  /** A fault that is open, at the set. */
+  madeFault(): Promise<string> {
+    return this.one(
+      `INSERT INTO fault (site_id, set_id, by_id, seen) VALUES ($1, $2, $3, ARRAY['trip']) RETURNING id`,
+      this.value('setId'),
+      this.value('person'),
     );
   }
 

@@ -4,15 +4,18 @@ import { answered } from '@/app/answered';
 import { AuditLinks } from '@/app/audit/audit-links';
 import { DoubtsHere, DoubtsLink } from '@/app/doubts/doubts-here';
 import { SaidNote } from '@/app/doubts/said-note';
+import { OpenFaults } from '@/app/faults/open-faults';
+import { RunsAgain } from '@/app/faults/runs-again';
 import { HistoryList } from '@/app/history-list';
+import { sinceText } from '@/app/lasted';
 import { Action } from '@/app/look/action';
 import { ActionBar } from '@/app/look/action-bar';
 import { Facts } from '@/app/look/facts';
 import { SectionHead } from '@/app/look/section-head';
 import { Sheet } from '@/app/look/sheet';
 import { TitleBlock } from '@/app/look/title-block';
-import { dayText, momentText, today } from '@/app/moment';
-import { candidatesPath, setEditPath, setOnPath, setPath, written } from '@/app/paths';
+import { dayText, today } from '@/app/moment';
+import { candidatesPath, failedPath, setEditPath, setOnPath, setPath, written } from '@/app/paths';
 import { Photographs } from '@/app/pictures/photographs';
 import { SavedNote } from '@/app/record/saved-note';
 import { personOf, whoMay } from '@/app/who-is-here';
@@ -22,7 +25,6 @@ import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { setHistory } from '@/lib/register/queries/set-history';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { unknownSet } from '../unknown-set';
-import { FaultForm } from './fault-form';
 import { MotorInSet } from './motor-in-set';
 import { dutyFacts, seatFacts, supplyFacts, surroundingsFacts } from './set-facts';
 
@@ -64,30 +66,20 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
           { label: 'Criticality', value: row.criticality === null ? 'not told' : `${row.criticality} of 4` },
         ]}
       />
+      {faults.length > 0 && (
+        <>
+          <OpenFaults faults={faults} timezone={timezone} />
+          <div className="screen-only">
+            <RunsAgain of={{ setId: row.id }} to={setPath(row.tag)} />
+          </div>
+        </>
+      )}
       <SavedNote query={query} />
       <SaidNote query={query} />
       <DoubtsLink doubts={doubts} />
       <div className="cols">
         <div>
-          {faults.length > 0 && (
-            <section>
-              <SectionHead title="Faults open" />
-              <ul className="history">
-                {faults.map(({ id, says, at, by }) => (
-                  <li key={id}>
-                    <p className="label">
-                      {momentText(at, timezone)}, <bdi>{by}</bdi>
-                    </p>
-                    <p>
-                      <bdi>{says}</bdi>
-                    </p>
-                  </li>
-                ))}
-              </ul>
-            </section>
-          )}
           <MotorInSet row={row} set={set} />
-          <FaultForm tag={row.tag} />
           <Photographs
             actor={actor}
             of={{ thing: 'set', id: row.id }}
@@ -130,6 +122,9 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
       </section>
       <ActionBar>
         <Action href={candidatesPath(row.tag)}>What can go in?</Action>
+        <Action second href={failedPath(row.tag)}>
+          It has failed
+        </Action>
       </ActionBar>
     </Sheet>
   );
@@ -138,7 +133,7 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
 function FailedAt({ at, timezone }: { at: Date; timezone: string }) {
   return (
     <>
-      <b>Failed</b> {momentText(at, timezone)}
+      <b>Failed</b> {sinceText(at, timezone)}
     </>
   );
 }

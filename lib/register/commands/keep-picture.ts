@@ -24,7 +24,7 @@ export type PictureOutcome =
   | { outcome: 'same'; pictureId: string }
   | { outcome: 'refused'; why: Refusal | 'unknown' | 'caption' | 'full' };
 
-/** Keeps a photograph of a set or of a motor, without what a camera writes beside the picture. */
+/** Keeps a photograph of a set, a motor or a fault, without what a camera writes beside the picture. */
 export async function keepPicture(actor: Actor, { of, caption, bytes }: NewPicture): Promise<PictureOutcome> {
   must(actor, 'picture.keep');
   const words = caption === null || caption.trim() === '' ? null : caption.trim();
@@ -36,7 +36,8 @@ export async function keepPicture(actor: Actor, { of, caption, bytes }: NewPictu
   const sha256 = createHash('sha256').update(made.content).digest('hex');
   const { siteId, userId: byId } = actor;
   return db.$transaction(async (tx): Promise<PictureOutcome> => {
-    if (!(await isLocked(tx, siteId, of))) return { outcome: 'refused', why: 'unknown' };
+    const about = await locked(tx, siteId, of);
+    if (about === null) return { outcome: 'refused', why: 'unknown' };
     const where = { siteId, ...pictureOf(of), retiredAt: null };
     const same = await tx.attachment.findFirst({ where: { ...where, sha256 }, select: { id: true } });
     if (same) return { outcome: 'same', pictureId: same.id };
@@ -45,6 +46,7 @@ export async function keepPicture(actor: Actor, { of, caption, bytes }: NewPictu
       data: {
         siteId,
         ...pictureOf(of),
+        ...pictureOf(about),
         byId,
         caption: words,
         mediaType: made.mediaType,
@@ -55,16 +57,23 @@ export async function keepPicture(actor: Actor, { of, caption, bytes }: NewPictu
     });
     await record(tx, actor, {
       action: 'picture.keep',
-      thing: of.thing,
-      thingId: of.id,
+      thing: about.thing,
+      thingId: about.id,
       after: { pictureId: id, caption: words, sha256, bytes: made.content.length },
     });
     return { outcome: 'saved', pictureId: id };
   });
 }
 
-/** Locks what the picture is of, so that two who send the same picture at once do not both find it missing. */
-async function isLocked(tx: Tx, siteId: string, { thing, id }: PictureOf): Promise<boolean> {
+/**
+ * Locks what the picture is of, so that two who send the same picture at once do not both find it missing: the set or the
+ * motor, of a fault its set. Null: there is none in use.
+ */
+async function locked(tx: Tx, siteId: string, { thing, id }: PictureOf): Promise<PictureOf | null> {
+  if (thing === 'fault') {
+    const fault = await tx.fault.findUnique({ where: { siteId_id: { siteId, id } }, select: { setId: true } });
+    return fault && locked(tx, siteId, { thing: 'set', id: fault.setId });
+  }
   const rows =
     thing === 'set'
       ? await tx.$queryRaw<unknown[]>`
@@ -73,5 +82,5 @@ async function isLocked(tx: Tx, siteId: string, { thing, id }: PictureOf): Promi
       : await tx.$queryRaw<unknown[]>`
           SELECT 1 FROM motor WHERE site_id = ${siteId}::uuid AND id = ${id}::uuid AND retired_at IS NULL
           FOR NO KEY UPDATE`;
-  return rows.length === 1;
+  return rows.length === 1 ? { thing, id } : null;
 }

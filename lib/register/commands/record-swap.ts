@@ -5,6 +5,7 @@ import { Prisma } from '@/lib/db/generated/client';
 import type { Result } from '@/lib/matching/assess';
 import type { Finding } from '@/lib/matching/finding';
 import type { Problem } from '@/lib/plant/reading';
+import { closeStep } from './close-step';
 import { type LockedMotor, lockSwap } from './lock-swap';
 import { moveStep } from './move-step';
 import { type SwapBefore, type SwapVerdict, sumOf, swapBeforeIn } from './swap-before';
@@ -123,11 +124,7 @@ async function keep(
     },
     select: { id: true },
   });
-  if (motorOut)
-    await tx.fault.updateMany({
-      where: { siteId, setId: request.setId, motorId: motorOut.id, closedAt: null },
-      data: { closedAt: new Date() },
-    });
+  await closeStep(tx, actor, { setId: request.setId, faultId: null }, { by: 'swap', swapId: id });
   await record(tx, actor, {
     action: 'swap.record',
     thing: 'set',

@@ -13,7 +13,7 @@ export interface PictureLine {
   caption: string | null;
 }
 
-/** The photographs kept of a set or a motor, newest first, without the pictures themselves. */
+/** The photographs kept of a set, a motor or a fault, newest first, without the pictures themselves. */
 export async function picturesOf(actor: Actor, of: PictureOf): Promise<PictureLine[]> {
   must(actor, 'register.read');
   if (!isId(of.id)) return [];

@@ -6,12 +6,20 @@ import type { PumpSet } from '@/lib/plant/set';
 import { literal } from '../literal';
 import { SET_ROW, type SetRow, setOfRow } from '../set-row';
 
+export interface OpenFault {
+  id: string;
+  /** What was seen and said, in one line. */
+  says: string;
+  at: Date;
+  by: string;
+}
+
 export interface KnownSet {
   row: SetRow;
   /** As the judgement takes it; `failed` is the motor now in it. */
   set: PumpSet;
   /** The faults still open, newest first. */
-  faults: { id: string; says: string; at: Date; by: string }[];
+  faults: OpenFault[];
 }
 
 /** The set with exactly this tag, in any case of letters; null when the actor's site has none. */

@@ -16,7 +16,7 @@ export async function setHistory(actor: Actor, setId: string, most = 50): Promis
       take,
     }),
     db.fault.findMany({ where: { siteId, setId }, include: FAULT_LINE, orderBy: { at: 'desc' }, take }),
-    changesOf(actor, 'set', setId, ['swap.record', 'fault.report'], take),
+    changesOf(actor, 'set', setId, ['swap.record', 'fault.report', 'fault.close'], take),
   ]);
   return [...swaps.map(swapLineOf), ...faults.map(faultLineOf), ...changes]
     .sort((a, b) => b.at.getTime() - a.at.getTime())

@@ -6,7 +6,8 @@ import { Sheet } from '@/app/look/sheet';
 import { Tag } from '@/app/look/tag';
 import { TitleBlock } from '@/app/look/title-block';
 import { momentText, today } from '@/app/moment';
-import { candidatesPath, setPath, written } from '@/app/paths';
+import { candidatesPath, faultPath, setPath, written } from '@/app/paths';
+import { PictureNote } from '@/app/pictures/picture-note';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { must } from '@/lib/auth/may';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
@@ -32,7 +33,8 @@ export default answered(async function CandidatesPage({ params, searchParams }: 
     searchParams,
   ]);
   if (known === null) return unknownSet(actor, tag);
-  const { row, set } = known;
+  const { row, set, faults } = known;
+  const reported = faults.find(({ id }) => id === asked.fault) ?? null;
   const ranked = await rankedCandidates(actor, known, settings, today(timezone));
   const only = SOURCES.find((source) => source === asked.from) ?? null;
   return (
@@ -50,6 +52,15 @@ export default answered(async function CandidatesPage({ params, searchParams }: 
           { label: 'Judged', value: momentText(new Date(), timezone) },
         ]}
       />
+      {reported !== null && (
+        <p className="problem-list" role="status">
+          The fault is reported: <bdi>{reported.says}</bdi>.{' '}
+          <Link className="to" href={faultPath(reported.id)}>
+            Add a photograph
+          </Link>
+        </p>
+      )}
+      <PictureNote query={asked} />
       <h2 className="page">What can go in?</h2>
       {SOURCES.filter((source) => only === null || only === source).map((source) => (
         <CandidateSection

@@ -1,0 +1,19 @@
+import { record } from '@/lib/audit/record';
+import { type Actor, must } from '@/lib/auth/may';
+import { db } from '@/lib/db/client';
+import type { FaultAt } from '../fault-line';
+import { type FaultFilter, faults } from '../queries/faults';
+
+/** As many of the open and of the closed ones as one file has; the days of the question part what is more. */
+const MOST = 20_000;
+
+/** The faults of a question, open ones first; that they went out is in the audit. */
+export async function exportFaults(actor: Actor, filter: FaultFilter): Promise<FaultAt[]> {
+  must(actor, 'register.export');
+  const { open, closed } = await faults(actor, filter, MOST);
+  const after = { kind: 'faults', rows: open.length + closed.length };
+  await db.$transaction((tx) =>
+    record(tx, actor, { action: 'register.export', thing: 'register', thingId: null, after }),
+  );
+  return [...open, ...closed];
+}
