@@ -82,9 +82,9 @@ const CHANGES: Record<string, () => Promise<unknown>> = {
   'a swap recorded': () => recordSwap(here.actor, here.swap('P-101', 'M-1', 'M-7'), null),
   'a motor spared from another set': () =>
     recordSwap(here.actor, here.swap('P-101', 'M-1', 'M-2', { fromSetId: idOf('set', 'P-102') }), null),
-  'a fault reported': () => reportFault(here.actor, idOf('set', 'P-102'), 'Hums'),
+  'a fault reported': () => reportFault(here.actor, { setId: idOf('set', 'P-102'), seen: [], says: 'Hums' }),
   'a fault reported and closed': async () => {
-    await reportFault(here.actor, idOf('set', 'P-101'), 'Hums');
+    await reportFault(here.actor, { setId: idOf('set', 'P-101'), seen: [], says: 'Hums' });
     await recordSwap(here.actor, here.swap('P-101', 'M-1', 'M-7'), null);
   },
   'a motor retired': () =>
@@ -254,7 +254,7 @@ describe('a whole pack is told to', () => {
 
   test('who still has the name of somebody who is no longer named', async () => {
     const other = await colleague(here.actor.siteId, 'technician', 'Bo Rask');
-    await reportFault(other, idOf('set', 'P-102'), 'Hums');
+    await reportFault(other, { setId: idOf('set', 'P-102'), seen: [], says: 'Hums' });
     old = (await fetched(here.actor, old)).kept;
     expect(JSON.stringify(shown(old))).toContain('Bo Rask');
     await db.user.update({ where: { id: other.userId }, data: { retiredAt: new Date() } });
