@@ -25,6 +25,12 @@ export default answered(async function RegisterPage() {
         <bdi>{site.name}</bdi>
       </h1>
       <FindForm />
+      <p className="pt-3">
+        <Link className="to" href="/pump" prefetch={false}>
+          At the pump
+        </Link>{' '}
+        <span className="label">the same on your phone, with or without a network</span>
+      </p>
       <div className="cols">
         <section>
           <SectionHead

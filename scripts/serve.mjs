@@ -6,7 +6,7 @@ import { appUrl, database } from './database.mjs';
 import { fillWhenEmpty, signInLines } from './fill.mjs';
 import { freeJobs } from './jobs-schema.mjs';
 import { deploy } from './migrate.mjs';
-import { build, generate } from './prepare.mjs';
+import { build, generate, phone } from './prepare.mjs';
 import { stopChildren } from './run.mjs';
 import { secret } from './secrets.mjs';
 import { listen, stopListening } from './web.mjs';
@@ -40,7 +40,7 @@ try {
   for (const name of await deploy(owner)) console.log(`migrated ${name}`);
   if (embedded) await freeJobs(owner); // nobody else can be at work on a database of our own
   process.env.DATABASE_URL = embedded ? await appUrl(owner) : owner;
-  await (dev ? generate() : build());
+  await (dev ? Promise.all([generate(), phone()]) : build());
   await fillWhenEmpty(owner, { isOurs: !isGiven });
   const address = await listen({ dev, root });
   console.log(`\nBedplate is at ${address} after ${process.uptime().toFixed(1)} s. Ctrl-C stops it.`);

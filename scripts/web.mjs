@@ -4,6 +4,7 @@ import http from 'node:http';
 import { setTimeout as pause } from 'node:timers/promises';
 import { clientAddress } from './client-address.mjs';
 import { MOST_BODY_BYTES, TOO_LARGE } from './most-body.mjs';
+import { phoneFile } from './phone-files.mjs';
 
 /** Ports tried after the one asked for. */
 const TRIES = 50;
@@ -29,6 +30,7 @@ export async function listen({ dev, root }) {
   const upgrade = app.getUpgradeHandler();
   server = http.createServer((request, response) => {
     if (Number(request.headers['content-length']) > MOST_BODY_BYTES) return tooLarge(request, response);
+    if (phoneFile(request, response, root)) return;
     // Nobody but us may say who the client is.
     request.headers['x-client-address'] = clientAddress(
       request.socket.remoteAddress,

@@ -1,5 +1,7 @@
 import Link from 'next/link';
 import type { ReactNode } from 'react';
+import { KeepPack } from '../keep-pack';
+import { phoneFiles } from '../phone-files';
 import { Keys } from './keys';
 import { MainNav } from './main-nav';
 import { PageBar, type PageBarProps } from './page-bar';
@@ -17,6 +19,7 @@ export function Sheet({ children, ...bar }: PageBarProps & { children: ReactNode
         {children}
       </main>
       {person !== undefined && <Keys />}
+      {person !== undefined && <KeepPack worker={phoneFiles().worker} />}
       {!isBare && (
         <footer className={wide ? 'sheet-foot wide' : 'sheet-foot'}>
           <MainNav className="nav-list" {...(current !== undefined && { current })} />

@@ -1,8 +1,8 @@
 import type { Prisma } from '@/lib/db/generated/client';
 import { readLabelCode } from '@/lib/plant/label-code';
+import { normOf } from '@/lib/plant/look-alike';
 import type { PLACES } from '@/lib/plant/whereabouts';
 import { literal } from './literal';
-import { normOf } from './look-alike';
 
 export const MOTOR_SORTS = ['number', 'frame', 'place', 'changed'] as const;
 

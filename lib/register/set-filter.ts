@@ -1,7 +1,7 @@
 import type { Prisma } from '@/lib/db/generated/client';
 import { readLabelCode } from '@/lib/plant/label-code';
+import { normOf } from '@/lib/plant/look-alike';
 import { literal } from './literal';
-import { normOf } from './look-alike';
 
 export const SET_SORTS = ['tag', 'area', 'criticality', 'changed'] as const;
 export const SET_CONDITIONS = ['failed', 'empty', 'retired'] as const;

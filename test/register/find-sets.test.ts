@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Actor } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
+import { lookAlikeOf, normOf } from '@/lib/plant/look-alike';
 import { registerPlaces } from '@/lib/register/commands/register-places';
-import { lookAlikeOf, normOf } from '@/lib/register/look-alike';
 import { findSets } from '@/lib/register/queries/find-sets';
 import { nearestTags } from '@/lib/register/queries/nearest-tags';
 import { asOwner } from '../db/as-owner';

@@ -31,6 +31,7 @@ export const ROUTE_DOORS: readonly RouteDoor[] = [
   { route: 'POST sign-in/submit', at: '/sign-in/submit', may: 'anybody' },
   { route: 'POST sign-out', at: '/sign-out', may: 'anybody' },
   { route: 'POST theme', at: '/theme', may: 'anybody' },
+  { route: 'GET pump/[[...path]]', at: '/pump', may: 'anybody' }, // nothing in it is anybody's
   { route: 'GET api/v1/areas', ...read, at: '/api/v1/areas', may: everyone },
   {
     route: 'POST api/v1/areas',

@@ -1,8 +1,8 @@
 import type { Tx } from '@/lib/db/client';
 import type { Prisma } from '@/lib/db/generated/client';
+import { lookAlikeOf } from '@/lib/plant/look-alike';
 import type { Place } from '@/lib/plant/whereabouts';
 import type { SiteMotor } from '@/lib/plausibility/site-motor';
-import { lookAlikeOf } from '../look-alike';
 import { WHEREABOUTS_ROW, whereaboutsOf } from '../whereabouts';
 
 /** What tells motors of one site from each other. */

@@ -1,6 +1,6 @@
 import { type Actor, must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
-import { lookAlikeOf, normOf } from '../look-alike';
+import { lookAlikeOf, normOf } from '@/lib/plant/look-alike';
 
 export interface NearTag {
   setId: string;

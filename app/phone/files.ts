@@ -1,0 +1,3 @@
+// Put in by scripts/phone.mjs, which names files by their content.
+declare const WORKER_PATH: string;
+export const workerPath = WORKER_PATH;

@@ -1,0 +1,19 @@
+import { createRoot } from 'react-dom/client';
+import { ask, tellChanged } from './ask';
+import { followLinks } from './go';
+import { keepWorker } from './keep-worker';
+import { Phone } from './phone';
+
+const sheet = localStorage.getItem('sheet');
+if (sheet === 'day' || sheet === 'night') document.documentElement.dataset.theme = sheet;
+
+const root = document.getElementById('phone');
+if (root === null) throw new Error('The page has no place for the app.');
+followLinks();
+createRoot(root).render(<Phone />);
+keepWorker();
+
+// Whoever takes the phone out of the pocket wants what is true now.
+document.addEventListener('visibilitychange', () => {
+  if (document.visibilityState === 'visible') void ask('bringUp', {}).then(tellChanged);
+});

@@ -1,0 +1,147 @@
+import { useState } from 'react';
+import { SectionHead } from '@/app/look/section-head';
+import { momentText } from '@/app/moment';
+import { setPath } from '@/app/paths';
+import type { PackSet } from '@/lib/offline/pack';
+import type { Status } from '../asked';
+import { PhoneSheet } from '../look/phone-sheet';
+import { recentTags } from '../recent-tags';
+import { type Answer, useAsk } from '../use-ask';
+
+/** Find a set: as typed, of those that are down, of those last opened here. */
+export function HomeScreen({ status, typed: asked }: { status: Answer<Status>; typed: string }) {
+  const [typed, setTyped] = useState(asked);
+  return (
+    <PhoneSheet status={status}>
+      <h1 className="page">At the pump</h1>
+      <search>
+        <form className="find-form" onSubmit={(event) => event.preventDefault()}>
+          <div className="field">
+            <label htmlFor="q">Find a set</label>
+            <input
+              className="in"
+              id="q"
+              type="search"
+              value={typed}
+              onChange={(event) => setTyped(event.currentTarget.value)}
+              maxLength={100}
+              placeholder="Tag, service or label code"
+              autoComplete="off"
+              autoCapitalize="characters"
+              spellCheck={false}
+            />
+          </div>
+          <a className="action" href="/scan">
+            Scan
+          </a>
+        </form>
+      </search>
+      {typed.trim() === '' ? <Down status={status} /> : <Found typed={typed} />}
+    </PhoneSheet>
+  );
+}
+
+function Found({ typed }: { typed: string }) {
+  const answer = useAsk('find', { typed });
+  if (answer.state !== 'here') return null;
+  if (answer.value.length === 0)
+    return (
+      <p className="pt-4" role="status">
+        No set on this phone is like “<bdi>{typed}</bdi>”.
+      </p>
+    );
+  return (
+    <section>
+      <SectionHead title={answer.value.length === 1 ? '1 set' : `${answer.value.length} sets`} />
+      <ul className="lines">
+        {answer.value.map(({ set, motor, frame }) => (
+          <SetLine key={set.id} set={set} aside={motor ?? 'no motor in it'} frame={frame} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Down({ status }: { status: Answer<Status> }) {
+  const home = useAsk('home', {});
+  if (home.state !== 'here' || status.state !== 'here' || status.value.about === null) return null;
+  const { timezone } = status.value.about.site;
+  const { down, motors } = home.value;
+  const recent = recentTags();
+  return (
+    <>
+      <section>
+        <SectionHead title="Down" aside={down.length === 0 ? 'no fault is open' : String(down.length)} />
+        <ul className="lines">
+          {down.map((set) => (
+            <SetLine key={set.id} set={set} aside={motors[set.id] ?? ''} frame={null} timezone={timezone} />
+          ))}
+        </ul>
+      </section>
+      {recent.length > 0 && (
+        <section>
+          <SectionHead title="Last opened here" />
+          <ul className="lines">
+            {recent.map((tag) => (
+              <li key={tag}>
+                <p className="line-name">
+                  <a href={setPath(tag)}>
+                    <bdi>{tag}</bdi>
+                  </a>
+                </p>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <p className="pt-6 label">
+        {status.value.sets} sets and {status.value.motors} motors lie on this phone.
+      </p>
+      <p className="pt-2">
+        <a className="to" href="/">
+          The whole register
+        </a>{' '}
+        <span className="label">(with a network)</span>
+      </p>
+    </>
+  );
+}
+
+function SetLine({
+  set,
+  aside,
+  frame,
+  timezone,
+}: {
+  set: PackSet;
+  aside: string;
+  frame: string | null;
+  timezone?: string;
+}) {
+  const failed = set.faults[0] ?? null;
+  const serves = [set.service, set.pump?.description, set.area].filter((part) => typeof part === 'string');
+  return (
+    <li className={failed === null ? undefined : 'urgent'}>
+      <p className="line-name">
+        <a href={setPath(set.tag)}>
+          <bdi>{set.tag}</bdi>
+        </a>
+      </p>
+      <span className="line-aside">
+        <bdi>{aside}</bdi>
+        {frame !== null && (
+          <span className="dim">
+            {' '}
+            <bdi>{frame}</bdi>
+          </span>
+        )}
+      </span>
+      <p className="line-below">{serves.length === 0 ? 'What it serves is not told' : serves.join(', ')}</p>
+      {failed !== null && timezone !== undefined && (
+        <p className="line-below">
+          <b>Failed</b> {momentText(new Date(failed.at), timezone)}
+        </p>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,12 @@
+import type { Status } from '../asked';
+import { PhoneSheet } from '../look/phone-sheet';
+import type { Answer } from '../use-ask';
+
+/** A label, read by the camera, from a photograph, or typed. */
+export function ScanScreen({ status }: { status: Answer<Status> }) {
+  return (
+    <PhoneSheet status={status} back={{ href: '/pump', words: 'Find' }}>
+      <h1 className="page">Scan a label</h1>
+    </PhoneSheet>
+  );
+}

@@ -1,0 +1,119 @@
+import { useEffect } from 'react';
+import { HistoryList } from '@/app/history-list';
+import { Action } from '@/app/look/action';
+import { ActionBar } from '@/app/look/action-bar';
+import { Facts } from '@/app/look/facts';
+import { SectionHead } from '@/app/look/section-head';
+import { TitleBlock } from '@/app/look/title-block';
+import { momentText } from '@/app/moment';
+import { candidatesPath, setPath } from '@/app/paths';
+import { dutyFacts, seatFacts, supplyFacts, surroundingsFacts } from '@/app/sets/[tag]/set-facts';
+import type { PackLine } from '@/lib/offline/pack';
+import type { SetHere, Status } from '../asked';
+import { Asked } from '../look/asked';
+import { MotorOnPhone } from '../look/motor-on-phone';
+import { PhoneSheet } from '../look/phone-sheet';
+import { WaitingLines } from '../look/waiting-lines';
+import { noteOpened } from '../recent-tags';
+import { timezoneOf } from '../timezone-of';
+import { type Answer, useAsk } from '../use-ask';
+import { NotHere } from './not-here';
+
+/** The set: what failed, what is in it, what the pump asks, what feeds it, what happened. */
+export function SetScreen({ status, tag }: { status: Answer<Status>; tag: string }) {
+  const answer = useAsk('set', { tag });
+  return (
+    <PhoneSheet status={status} back={{ href: '/pump', words: 'Find' }}>
+      <Asked answer={answer} nothing={<NotHere what="set" name={tag} />}>
+        {(here) => <SetSheet here={here} timezone={timezoneOf(status)} />}
+      </Asked>
+    </PhoneSheet>
+  );
+}
+
+function SetSheet({
+  here: { set, pumpSet, motor, mount, atSupply, waiting },
+  timezone,
+}: {
+  here: SetHere;
+  timezone: string;
+}) {
+  useEffect(() => noteOpened(set.tag), [set.tag]);
+  const fallen = set.faults[0] ?? null;
+  return (
+    <>
+      <TitleBlock
+        tag={set.tag}
+        kind="Set"
+        name={
+          <bdi>{[set.service, set.pump?.description].filter(Boolean).join(', ') || 'what it serves is not told'}</bdi>
+        }
+        cells={[
+          { label: 'Area', value: <bdi>{set.area ?? 'not told'}</bdi> },
+          {
+            label: 'State',
+            value: fallen === null ? 'No fault open' : <FailedAt at={fallen.at} timezone={timezone} />,
+          },
+          { label: 'Criticality', value: set.criticality === null ? 'not told' : `${set.criticality} of 4` },
+        ]}
+      />
+      <WaitingLines waiting={waiting} timezone={timezone} />
+      {set.faults.length > 0 && (
+        <section>
+          <SectionHead title="Faults open" />
+          <ul className="history">
+            {set.faults.map(({ id, says, at, by }) => (
+              <li key={id}>
+                <p className="label">
+                  {momentText(new Date(at), timezone)}, <bdi>{by}</bdi>
+                </p>
+                <p>
+                  <bdi>{says}</bdi>
+                </p>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <MotorOnPhone motor={motor} mount={mount} atSupply={atSupply} />
+      <SectionHead title="Duty" aside="what the pump asks" />
+      <Facts rows={dutyFacts(pumpSet)} />
+      <SectionHead title="Supply" />
+      <Facts rows={supplyFacts(pumpSet)} />
+      <SectionHead title="Seat and coupling" />
+      <Facts rows={seatFacts(pumpSet)} />
+      <SectionHead title="Surroundings and needs" />
+      <Facts rows={surroundingsFacts(pumpSet)} />
+      {set.note !== null && (
+        <>
+          <SectionHead title="Note" />
+          <p className="pt-3">
+            <bdi>{set.note}</bdi>
+          </p>
+        </>
+      )}
+      <SectionHead title="History" aside="the last few" />
+      <HistoryList lines={set.history.map((line) => lineOf(line, set.tag))} timezone={timezone} />
+      <ActionBar>
+        <Action href={candidatesPath(set.tag)}>What can go in?</Action>
+        <Action href={`${setPath(set.tag)}/fault`} second>
+          It has failed
+        </Action>
+      </ActionBar>
+    </>
+  );
+}
+
+function FailedAt({ at, timezone }: { at: string; timezone: string }) {
+  return (
+    <>
+      <b>Failed</b> {momentText(new Date(at), timezone)}
+    </>
+  );
+}
+
+function lineOf(line: PackLine, setTag: string) {
+  const at = new Date(line.at);
+  if (line.kind === 'swap') return { ...line, swapId: line.id, at };
+  return { ...line, faultId: line.id, setTag, at, closedAt: line.closedAt === null ? null : new Date(line.closedAt) };
+}

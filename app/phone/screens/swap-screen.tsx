@@ -1,0 +1,98 @@
+import { Mark } from '@/app/look/mark';
+import { Tag } from '@/app/look/tag';
+import { TitleBlock } from '@/app/look/title-block';
+import { CRITERION_WORDS, hoursText, VERDICT_WORDS } from '@/app/look/words';
+import { candidatePath, setPath } from '@/app/paths';
+import { CautionList } from '@/app/sets/[tag]/caution-list';
+import { cautionsFor } from '@/app/sets/[tag]/cautions';
+import type { SwapState } from '@/app/sets/[tag]/swap/[motor]/swap-state';
+import { UNOFFERED_WORDS } from '@/app/sets/[tag]/unoffered-words';
+import { workItems } from '@/app/sets/[tag]/work-items';
+import type { Pack } from '@/lib/offline/pack';
+import { tellChanged } from '../ask';
+import type { CandidateHere, Status } from '../asked';
+import { go } from '../go';
+import { keepSwap } from '../keep-swap';
+import { Asked } from '../look/asked';
+import { PhoneSheet } from '../look/phone-sheet';
+import { PhoneSwapForm } from '../look/phone-swap-form';
+import { todayAt } from '../today-at';
+import { type Answer, useAsk } from '../use-ask';
+import { NotHere } from './not-here';
+
+/** The record of a swap, kept on the phone until the register has it. */
+export function SwapScreen({ status, tag, number }: { status: Answer<Status>; tag: string; number: string }) {
+  const answer = useAsk('candidate', { tag, number });
+  const shelves = useAsk('shelves', {});
+  return (
+    <PhoneSheet status={status} back={{ href: candidatePath(tag, number), words: number }}>
+      <Asked answer={answer} nothing={<NotHere what="motor" name={number} />}>
+        {(here) => {
+          const { motorId } = here;
+          if (motorId === null) return <NotHere what="motor" name={number} />;
+          return <SwapSheet here={here} motorInId={motorId} shelves={shelves.state === 'here' ? shelves.value : []} />;
+        }}
+      </Asked>
+    </PhoneSheet>
+  );
+}
+
+function SwapSheet({ here, motorInId, shelves }: { here: CandidateHere; motorInId: string; shelves: Pack['shelves'] }) {
+  const { set, pumpSet, motorOutId, candidate, result, unoffered, about } = here;
+  const { motor } = candidate;
+  const work = workItems(result, motor, about.site.settings, todayAt(about));
+  const act = async (form: FormData): Promise<SwapState> => {
+    const kept = await keepSwap(form, here, motorInId, work);
+    if (kept.outcome !== 'asked') return kept;
+    tellChanged();
+    go(setPath(set.tag), { replace: true });
+    return kept;
+  };
+  return (
+    <>
+      <TitleBlock
+        small
+        tag={set.tag}
+        name="Record the swap"
+        cells={[
+          { label: 'Out', value: pumpSet.failed === null ? 'no motor' : <Tag>{pumpSet.failed.id}</Tag> },
+          {
+            label: 'In',
+            value: (
+              <b>
+                <Tag>{motor.id}</Tag>
+              </b>
+            ),
+          },
+        ]}
+      />
+      <p className="flex items-center gap-3 pt-4">
+        <Mark verdict={result.verdict} />
+        <span>
+          <b>{VERDICT_WORDS[result.verdict]}</b>
+          {result.verdict !== 'unsuitable' && `, ${hoursText(result.hours)}`}
+          <br />
+          <span className="label">judged on this phone, kept with the record</span>
+        </span>
+      </p>
+      <PhoneSwapForm
+        act={act}
+        tag={set.tag}
+        motor={motor.id}
+        motorOut={
+          motorOutId === null || pumpSet.failed === null ? null : { motorId: motorOutId, number: pumpSet.failed.id }
+        }
+        stops={candidate.from === 'set' ? candidate.stops : null}
+        shelves={shelves.map(({ shelfId, store, shelf }) => ({ value: shelfId, words: `${store}, shelf ${shelf}` }))}
+        work={work.map((item) => ({ ...item, time: hoursText(item.hours) }))}
+        checks={result.findings.flatMap(({ grade, criterion, says }) =>
+          grade === 'check' ? [{ criterion, name: CRITERION_WORDS[criterion], says }] : [],
+        )}
+        isUnsuitable={result.verdict === 'unsuitable'}
+        gone={unoffered === null ? null : UNOFFERED_WORDS[unoffered]}
+      >
+        <CautionList cautions={cautionsFor(pumpSet, motor).filter(({ title }) => title !== 'Before the work')} />
+      </PhoneSwapForm>
+    </>
+  );
+}

@@ -1,0 +1,171 @@
+import { comparison } from '@/app/sets/[tag]/candidates/[motor]/comparison';
+import { mountOfMotor } from '@/lib/drawing/mount';
+import { assess } from '@/lib/matching/assess';
+import { buyable } from '@/lib/matching/buy/buyable';
+import { ratingRowOf } from '@/lib/matching/context/rating-row';
+import { judgeAlone } from '@/lib/matching/offer/judge-alone';
+import { ranked } from '@/lib/matching/offer/ranked';
+import { findInHand } from '@/lib/offline/find-in-hand';
+import {
+  candidateInHand,
+  candidatesInHand,
+  motorIn,
+  motorNumbered,
+  setInHand,
+  setTagged,
+  whereaboutsInHand,
+} from '@/lib/offline/plant-in-hand';
+import type { AssessCase } from '@/lib/plant/assess-case';
+import type { Motor } from '@/lib/plant/motor';
+import type { SiteSettings } from '@/lib/plant/site-settings';
+import { motorDimensions } from '@/lib/standards/motor-dimensions';
+import type { AskName, Asks, CandidateHere, Status } from '../asked';
+import { todayAt } from '../today-at';
+import { bringUp, state } from './bring-up';
+import { held, load, wipe } from './held';
+import { change, keep, send } from './outbox';
+import { store } from './store';
+
+type Answers = { [K in AskName]: (told: Asks[K]['in']) => Asks[K]['out'] | Promise<Asks[K]['out']> };
+
+/** Everything the page may ask. */
+export const answers: Answers = {
+  status,
+  home: () => {
+    const down = [...held.plant.sets.values()].filter(({ faults }) => faults.length > 0);
+    down.sort((a, b) => ((a.faults[0]?.at ?? '') > (b.faults[0]?.at ?? '') ? -1 : 1));
+    const shown = down.slice(0, 20);
+    return {
+      down: shown,
+      motors: Object.fromEntries(shown.map(({ id }) => [id, motorIn(held.plant, id)?.number ?? 'no motor in it'])),
+    };
+  },
+  find: ({ typed }) =>
+    findInHand(held.plant.sets.values(), typed).map((set) => {
+      const motor = motorIn(held.plant, set.id);
+      return { set, motor: motor?.number ?? null, frame: motor?.motor.frame ?? null };
+    }),
+  set: ({ tag }) => {
+    const set = setTagged(held.plant, tag);
+    if (set === null) return null;
+    const pumpSet = setInHand(held.plant, set);
+    const motor = motorIn(held.plant, set.id);
+    return {
+      set,
+      pumpSet,
+      motor,
+      mount: motor === null ? null : mountOf(motor.motor),
+      atSupply: motor === null ? null : ratingRowOf(pumpSet, motor.motor).plate,
+      waiting: held.waiting.filter((one) => one.tag === set.tag),
+    };
+  },
+  motor: ({ number }) => {
+    const motor = motorNumbered(held.plant, number);
+    if (motor === null) return null;
+    return { motor, mount: mountOf(motor.motor), at: whereaboutsInHand(held.plant, motor) };
+  },
+  label: ({ code }) => {
+    for (const set of held.plant.sets.values()) if (set.code === code) return { thing: 'set', name: set.tag };
+    for (const motor of held.plant.motors.values())
+      if (motor.code === code) return { thing: 'motor', name: motor.number };
+    return null;
+  },
+  ranked: ({ tag }) => {
+    const set = setTagged(held.plant, tag);
+    if (set === null || held.about === null) return null;
+    const pumpSet = setInHand(held.plant, set);
+    const list = ranked(pumpSet, candidatesInHand(held.plant, set), held.about.site.settings, today());
+    return { set, failed: pumpSet.failed, ranked: list };
+  },
+  candidate,
+  shelves: () => held.about?.shelves ?? [],
+  keep: async ({ waiting }) => {
+    const kept = await keep(waiting);
+    if (kept.outcome === 'kept') void sendAndBringUp();
+    return kept;
+  },
+  outbox: () => held.waiting.filter(({ message }) => message.userId === held.about?.userId),
+  again: async ({ key }) => {
+    await change(key, { state: 'waiting', told: null });
+    await sendAndBringUp();
+    return null;
+  },
+  drop: async ({ key }) => {
+    await change(key, null);
+    return null;
+  },
+  draft: async ({ name }) => (await (await store()).get('drafts', name)) ?? null,
+  keepDraft: async ({ name, value }) => {
+    const db = await store();
+    if (value === null) await db.delete('drafts', name);
+    else await db.put('drafts', value, name);
+    return null;
+  },
+  bringUp: async () => {
+    await sendAndBringUp();
+    return status();
+  },
+  wipe: async () => {
+    await wipe({ outboxToo: true });
+    return null;
+  },
+  assess: ({ case: told }) => {
+    const { settings, ...asked } = told as AssessCase & { settings: SiteSettings };
+    return JSON.stringify(assess(asked, settings));
+  },
+};
+
+/** What waits goes first: the snapshot that comes after holds it. */
+export async function sendAndBringUp() {
+  if (held.about === null) await load();
+  const hasPack = held.about !== null;
+  if (hasPack) await send();
+  await bringUp();
+  // A new sign-in may find what its person left here.
+  if (!hasPack && held.about !== null && (await send())) await bringUp();
+}
+
+const mountOf = (motor: Motor) => mountOfMotor(motor.id, motorDimensions(motor), motor.terminalBox);
+
+/** The server's clock as the phone can tell it. */
+const now = () => new Date(Date.now() - (held.about?.clockAhead ?? 0));
+const today = () => (held.about === null ? now().toISOString().slice(0, 10) : todayAt(held.about));
+
+function status(): Status {
+  const { about, plant, waiting } = held;
+  const mine = waiting.filter(({ message }) => message.userId === about?.userId);
+  return {
+    about:
+      about === null
+        ? null
+        : { site: about.site, person: about.person, at: about.at, userId: about.userId, siteId: about.siteId },
+    sets: plant.sets.size,
+    motors: plant.motors.size,
+    waiting: mine.filter((one) => one.state === 'waiting').length,
+    toSettle: mine.filter((one) => one.state !== 'waiting').length,
+    ofOthers: waiting.length - mine.length,
+    ...state,
+    now: now().toISOString(),
+  };
+}
+
+function candidate({ tag, number }: { tag: string; number: string }): CandidateHere | null {
+  const set = setTagged(held.plant, tag);
+  if (set === null || held.about === null) return null;
+  const pumpSet = setInHand(held.plant, set);
+  const motorOutId = motorIn(held.plant, set.id)?.id ?? null;
+  const motor = motorNumbered(held.plant, number);
+  const here =
+    motor === null ? bought() : { ...candidateInHand(held.plant, set, motor), motorId: motor.id as string | null };
+  if (here === null) return null;
+  const result = judgeAlone(here.candidate, pumpSet, held.about.site.settings, today());
+  const drawing = comparison(pumpSet, here.candidate.motor, result.findings);
+  return { set, pumpSet, motorOutId, result, drawing, about: held.about, ...here };
+
+  function bought() {
+    const found = buyable(pumpSet).find(({ id }) => id === number);
+    return found === undefined
+      ? null
+      : { candidate: { from: 'buy' as const, motor: found }, unoffered: null, motorId: null };
+  }
+}
