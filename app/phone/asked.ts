@@ -3,7 +3,7 @@ import type { Mount } from '@/lib/drawing/mount';
 import type { Result } from '@/lib/matching/assess';
 import type { Candidate, Unoffered } from '@/lib/matching/offer/candidate';
 import type { Ranked } from '@/lib/matching/offer/ranked';
-import type { Message } from '@/lib/offline/message';
+import type { OutboxMessage } from '@/lib/offline/outbox';
 import type { Pack, PackMotor, PackSet } from '@/lib/offline/pack';
 import type { Motor } from '@/lib/plant/motor';
 import type { Rating } from '@/lib/plant/rating';
@@ -21,7 +21,7 @@ export interface About extends Pick<Pack, 'siteId' | 'userId' | 'site' | 'person
 /** Something recorded at the pump that the register does not have yet. */
 export interface Waiting {
   key: string;
-  message: Message;
+  message: OutboxMessage;
   /** In words, for the list of what waits. */
   says: string;
   /** The set it concerns. */

@@ -3,7 +3,7 @@ import { requestOf } from '@/app/sets/[tag]/swap/[motor]/request-of';
 import { problemsOf } from '@/app/sets/[tag]/swap/[motor]/swap-problems';
 import type { SwapState } from '@/app/sets/[tag]/swap/[motor]/swap-state';
 import type { WorkItem } from '@/app/sets/[tag]/work-items';
-import { MESSAGE_VERSION } from '@/lib/offline/message';
+import { OUTBOX_VERSION, type SwapBody } from '@/lib/offline/outbox';
 import { ask } from './ask';
 import type { CandidateHere } from './asked';
 
@@ -28,13 +28,14 @@ export async function keepSwap(
       tag: set.tag,
       says: `${candidate.motor.id} in${out}. ${request.why}`,
       message: {
-        version: MESSAGE_VERSION,
+        version: OUTBOX_VERSION,
         kind: 'swap',
         key,
         userId: about.userId,
         siteId: about.siteId,
+        // What the form may hold was just held against its problems.
         body: {
-          ...request,
+          ...(request as Omit<SwapBody, 'doneAt' | 'judged'>),
           doneAt: new Date().toISOString(),
           judged: { verdict: result.verdict, hours: result.hours, at: about.at },
         },

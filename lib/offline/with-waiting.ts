@@ -1,29 +1,21 @@
-import type { Place } from '@/lib/plant/whereabouts';
-import type { Message } from './message';
+import type { OutboxMessage } from './outbox';
 import type { PlantInHand } from './plant-in-hand';
 
-interface SwapBody {
-  setId: string;
-  motorInId: string;
-  motorOutId: string | null;
-  outTo: { place: Place; shelfId?: string } | null;
-}
-
 /** The plant as it will be when what waits has gone in: a motor that was put in stands where it was put. */
-export function withWaiting(plant: PlantInHand, messages: readonly Message[]): PlantInHand {
+export function withWaiting(plant: PlantInHand, messages: readonly OutboxMessage[]): PlantInHand {
   const swaps = messages.filter(({ kind }) => kind === 'swap');
   if (swaps.length === 0) return plant;
   const motors = new Map(plant.motors);
   const sets = new Map(plant.sets);
   for (const { body } of swaps) {
-    const { setId, motorInId, motorOutId, outTo } = body as unknown as SwapBody;
+    const { setId, motorInId, motorOutId, outTo } = body;
     const out = motorOutId === null ? undefined : motors.get(motorOutId);
     if (out !== undefined && outTo !== null)
       motors.set(out.id, {
         ...out,
         place: outTo.place,
         setId: null,
-        shelfId: outTo.shelfId ?? null,
+        shelfId: outTo.place === 'on-shelf' ? outTo.shelfId : null,
         store: null,
         shelf: null,
       });

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { TitleBlock } from '@/app/look/title-block';
 import { candidatesPath, setPath } from '@/app/paths';
-import { MESSAGE_VERSION } from '@/lib/offline/message';
+import { OUTBOX_VERSION, type OutboxMessage } from '@/lib/offline/outbox';
 import { faultText, SEEN, SEEN_WORDS, type Seen } from '@/lib/plant/fault';
 import { ask, tellChanged } from '../ask';
 import type { Status } from '../asked';
@@ -34,13 +34,13 @@ export function FaultScreen({ status, tag }: { status: Answer<Status>; tag: stri
         tag: set.tag,
         says: `Failed: ${faultText({ seen, says })}`,
         message: {
-          version: MESSAGE_VERSION,
+          version: OUTBOX_VERSION,
           kind: 'fault',
           key,
           userId: about.userId,
           siteId: about.siteId,
           body: { setId: set.id, seen, says, seenAt: new Date().toISOString() },
-        },
+        } as unknown as OutboxMessage,
       },
     });
     if (kept.outcome === 'refused') return setRefused(kept.says);

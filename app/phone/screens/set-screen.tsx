@@ -115,5 +115,13 @@ function FailedAt({ at, timezone }: { at: string; timezone: string }) {
 function lineOf(line: PackLine, setTag: string) {
   const at = new Date(line.at);
   if (line.kind === 'swap') return { ...line, swapId: line.id, at };
-  return { ...line, faultId: line.id, setTag, at, closedAt: line.closedAt === null ? null : new Date(line.closedAt) };
+  return {
+    ...line,
+    faultId: line.id,
+    setTag,
+    closedBy: null,
+    closedHow: null,
+    at,
+    closedAt: line.closedAt === null ? null : new Date(line.closedAt),
+  };
 }

@@ -1,4 +1,6 @@
+import type { OutboxAnswer } from '@/lib/offline/outbox';
 import type { Waiting } from '../asked';
+import { takenText } from '../taken-text';
 import { alone } from './alone';
 import { state } from './bring-up';
 import { held, load, overlay } from './held';
@@ -58,7 +60,7 @@ async function sent(one: Waiting): Promise<'settled' | 'later'> {
     signal: AbortSignal.timeout(30_000),
   }).catch(() => null);
   if (response === null) return 'later';
-  state.isSignedOut = response.status === 401;
+  if (response.status === 401) state.isSignedOut = true;
   switch (response.status) {
     case 200:
     case 201:
@@ -79,11 +81,17 @@ async function sent(one: Waiting): Promise<'settled' | 'later'> {
 
 /** What the register said of it, in a sentence. */
 async function toldIn(response: Response): Promise<string> {
-  const told = (await response.json().catch(() => null)) as {
-    says?: string;
-    title?: string;
-    problems?: { path: string; says: string }[];
-  } | null;
-  const problems = told?.problems?.map(({ path, says }) => `${path} ${says}`).join('; ');
-  return told?.says ?? problems ?? told?.title ?? `The register refused it (${response.status}).`;
+  const told = (await response.json().catch(() => null)) as (Partial<OutboxAnswer> & { title?: string }) | null;
+  switch (told?.outcome) {
+    case 'taken':
+      return takenText(told as Extract<OutboxAnswer, { outcome: 'taken' }>);
+    case 'refused':
+      return (told as Extract<OutboxAnswer, { outcome: 'refused' }>).problems
+        .map(({ path, says }) => `${path.replace(/^body\./, '')} ${says}`)
+        .join('; ');
+    case 'not-theirs':
+      return 'It was written by somebody else, or for another site.';
+    default:
+      return told?.title ?? `The register refused it (${response.status}).`;
+  }
 }
