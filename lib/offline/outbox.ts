@@ -1,5 +1,6 @@
 import type { CriterionId } from '@/lib/matching/finding';
 import type { Verdict } from '@/lib/matching/verdict';
+import type { Seen } from '@/lib/plant/fault';
 import type { Problem } from '@/lib/plant/reading';
 import type { WorkId } from '@/lib/plant/work';
 
@@ -37,9 +38,30 @@ export interface SwapBody {
   judged: JudgedAtPump | null;
 }
 
+/** "It has failed". The message's key is the fault's. */
+export interface FaultBody {
+  setId: string;
+  seen: Seen[];
+  /** Null only when something was seen. */
+  says: string | null;
+  /** The phone's own moment, ISO: kept as a note. */
+  seenAt: string | null;
+}
+
+/** "It runs again", with the motor that stood there: of a fault by its id, or by the key of the message that told it. */
+export interface FaultClosedBody {
+  faultId: string | null;
+  faultKey: string | null;
+  /** What was done. */
+  how: string;
+  doneAt: string | null;
+}
+
 /** What each kind of message says in today's version. */
 export interface OutboxBodies {
   swap: SwapBody;
+  fault: FaultBody;
+  'fault-closed': FaultClosedBody;
 }
 export type OutboxKind = keyof OutboxBodies;
 

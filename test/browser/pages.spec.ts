@@ -32,6 +32,8 @@ const PAGES = [
   '/sets/OR-115/failed',
   '/faults?days=3650',
   '/faults/none',
+  '/repairs',
+  '/motors/M-0511',
   '/doubts',
   '/doubts?rule=speed',
   '/person',

@@ -6,6 +6,7 @@ import { exportFaults } from '@/lib/register/commands/export-faults';
 import { keepPicture } from '@/lib/register/commands/keep-picture';
 import { recordSwap } from '@/lib/register/commands/record-swap';
 import { reportFault } from '@/lib/register/commands/report-fault';
+import { CARRIERS } from '@/lib/register/outbox/carriers';
 import { faultById } from '@/lib/register/queries/fault-by-id';
 import { faultTimes } from '@/lib/register/queries/fault-times';
 import { faults } from '@/lib/register/queries/faults';
@@ -102,7 +103,7 @@ describe('a fault', () => {
     expect(await closeFault(bo, { faultId, how: 'Reset the overload' })).toEqual({
       ...{ outcome: 'saved', faultIds: [faultId] },
     });
-    expect(await closeFault(actor, { faultId, how: 'Again' })).toEqual({ outcome: 'closed-before' });
+    expect(await closeFault(actor, { faultId, how: 'Again' })).toEqual({ outcome: 'closed-before', faultId });
     expect(await faultById(actor, faultId)).toMatchObject({
       ...{ closedBy: 'repair', closedHow: 'Reset the overload', closer: 'Bo Harrow', swapId: null },
     });
@@ -157,6 +158,35 @@ describe('a fault', () => {
       { thing: 'set', id: setId },
     ] as const)
       expect(await picturesOf(actor, of)).toHaveLength(1);
+  });
+});
+
+describe('a fault told without a network', () => {
+  const sent = (body: object, key: string = randomUUID()) => ({ version: 2 as const, key, body });
+
+  test('R2 R5 is noted once for its key, and closed by that key, however often both are sent', async () => {
+    const { actor, sets } = await smallPlant();
+    const key = randomUUID();
+    const body = { setId: got(sets, 'P-101'), seen: ['hot'], says: null, seenAt: '2026-11-28T02:00:00Z' };
+    const first = await CARRIERS.fault.carryOut(actor, sent(body, key));
+    expect(first).toMatchObject({ outcome: 'saved', isRepeat: false });
+    expect(await CARRIERS.fault.carryOut(actor, sent(body, key))).toEqual({ ...first, isRepeat: true });
+    const closing = { faultId: null, faultKey: key, how: 'Cleaned the fins', doneAt: null };
+    const done = await CARRIERS['fault-closed'].carryOut(actor, sent(closing));
+    expect(done).toMatchObject({ outcome: 'saved', isRepeat: false });
+    expect(await CARRIERS['fault-closed'].carryOut(actor, sent(closing))).toEqual({ ...done, isRepeat: true });
+    expect((await faults(actor, EVERY)).closed).toMatchObject([{ closedHow: 'Cleaned the fins' }]);
+  });
+
+  test('S1 an unknown key of its body, or nothing told, is refused by where it stands', async () => {
+    const { actor, sets } = await smallPlant();
+    const body = { setId: got(sets, 'P-101'), seen: [], says: null, seenAt: null };
+    expect(await CARRIERS.fault.carryOut(actor, sent(body))).toMatchObject({ problems: [{ path: 'body.seen' }] });
+    expect(await CARRIERS.fault.carryOut(actor, sent({ ...body, who: 'me' }))).toMatchObject({ outcome: 'refused' });
+    const closing = { faultId: null, faultKey: randomUUID(), how: 'Reset', doneAt: null };
+    expect(await CARRIERS['fault-closed'].carryOut(actor, sent(closing))).toMatchObject({
+      problems: [{ path: 'body.faultKey' }],
+    });
   });
 });
 

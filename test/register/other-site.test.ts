@@ -17,6 +17,7 @@ import { auditTrail, WHOLE_TRAIL } from '@/lib/register/queries/audit-trail';
 import { byLabel } from '@/lib/register/queries/by-label';
 import { chosenIds } from '@/lib/register/queries/chosen-ids';
 import { colleagues } from '@/lib/register/queries/colleagues';
+import { coveredSets } from '@/lib/register/queries/covered-sets';
 import { doubts } from '@/lib/register/queries/doubts';
 import { doubtsOf } from '@/lib/register/queries/doubts-of';
 import { faultById } from '@/lib/register/queries/fault-by-id';
@@ -49,6 +50,7 @@ import { recordNow } from '@/lib/register/queries/record-now';
 import { recordOn } from '@/lib/register/queries/record-on';
 import { recordThen } from '@/lib/register/queries/record-then';
 import { motorsAfter, motorWhole, setsAfter, setWhole } from '@/lib/register/queries/records-after';
+import { lastRepair, repairs } from '@/lib/register/queries/repairs';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { setHistory } from '@/lib/register/queries/set-history';
 import { setTag } from '@/lib/register/queries/set-tag';
@@ -151,6 +153,12 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
   'doubts-of': {
     asked: (actor) => doubtsOf(actor, [{ thing: 'motor', id: got(here.motors, 'M-8') }], '2026-11-27'),
     nothing: { open: [], accepted: [] },
+  },
+  'covered-sets': { asked: coveredSets, nothing: { sets: [], isAll: true } },
+  repairs: {
+    asked: async (actor) =>
+      [...(await repairs(actor)).motors, (await lastRepair(actor, got(here.motors, 'M-1'))) ?? []].flat(),
+    nothing: [],
   },
   'fault-by-id': { asked: (actor) => faultById(actor, faultId), nothing: null },
   'fault-times': { asked: (actor) => faultTimes(actor, EVERY_FAULT), nothing: [] },

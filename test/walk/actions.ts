@@ -97,6 +97,14 @@ export const ACTION_DOORS: readonly ActionDoor[] = [
     fields: (site) => site.swap(),
   },
   {
+    ...{ action: 'app/motors/[number]/repair-here.ts tellRepairHere', at: '/motors/{motor}', may: desk, ...asked },
+    fields: async (site) => ({ ...(await site.madeRepair()), repairCost: '100', decision: 'repair', why: 'Walked' }),
+  },
+  {
+    ...{ action: 'app/motors/[number]/repair-here.ts endRepairHere', at: '/motors/{motor}', may: desk, ...asked },
+    fields: async (site) => ({ motorId: await site.motorAtRepair(), to: site.value('shelf') }),
+  },
+  {
     ...{ action: 'app/site/save-settings.ts saveSettings', at: '/site', may: office, ...asked },
     fields: (site) => site.settings(),
   },

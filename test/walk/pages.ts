@@ -47,6 +47,7 @@ export const PAGE_DOORS: readonly PageDoor[] = [
   { page: 'people', at: '/people', may: office },
   { page: 'people/[id]', at: '/people/{person}', may: office, isOfOne: true },
   { page: 'person', at: '/person', may: everyone },
+  { page: 'repairs', at: '/repairs', may: everyone },
   { page: 'reset/[token]', at: '/reset/nobody-has-this', may: 'anybody' },
   { page: 'sets', at: '/sets', may: everyone },
   { page: 'sets/[tag]', at: '/sets/{set}', may: everyone, isOfOne: true },

@@ -154,6 +154,24 @@ export class Site {
     );
   }
 
+  /** Somebody's motor that is at repair, with nothing but its number. */
+  motorAtRepair(): Promise<string> {
+    const number = `R-${randomUUID().slice(0, 8)}`;
+    return this.one(
+      `INSERT INTO motor (site_id, plant_number, place) VALUES ($1, $2, 'at-repair') RETURNING id`,
+      number,
+    );
+  }
+
+  async madeRepair(): Promise<{ repairId: string; version: string }> {
+    const repairId = await this.one(
+      `INSERT INTO repair (site_id, motor_id, by_id, reason) VALUES ($1, $2, $3, 'Walked') RETURNING id`,
+      await this.motorAtRepair(),
+      this.value('person'),
+    );
+    return { repairId, version: '1' };
+  }
+
   async emptyShelf(): Promise<{ record: string; version: string }> {
     const record = await this.one(
       `INSERT INTO shelf (site_id, store_id, name) VALUES ($1, $2, $3) RETURNING id`,

@@ -25,9 +25,12 @@ import { mountOfMotor } from '@/lib/drawing/mount';
 import { doubtsOf } from '@/lib/register/queries/doubts-of';
 import { motorByNumber } from '@/lib/register/queries/motor-by-number';
 import { motorHistory } from '@/lib/register/queries/motor-history';
+import { lastRepair } from '@/lib/register/queries/repairs';
+import { shelves } from '@/lib/register/queries/shelves';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { motorDimensions } from '@/lib/standards/motor-dimensions';
 import { unknownMotor } from '../unknown-motor';
+import { RepairPart } from './repair-part';
 import { spareFacts } from './spare-facts';
 
 type Props = PageProps<'/motors/[number]'>;
@@ -42,8 +45,10 @@ export default answered(async function MotorPage({ params, searchParams }: Props
   const known = await motorByNumber(actor, number);
   if (known === null) return unknownMotor(actor, number);
   const { row, motor, whereabouts } = known;
-  const { timezone } = await siteSettings(actor);
-  const [lines, doubts] = await Promise.all([
+  const { settings, timezone } = await siteSettings(actor);
+  const [repair, places, lines, doubts] = await Promise.all([
+    lastRepair(actor, row.id),
+    shelves(actor),
     motorHistory(actor, row.id, 50),
     doubtsOf(actor, [{ thing: 'motor', id: row.id }], today(timezone)),
   ]);
@@ -100,6 +105,15 @@ export default answered(async function MotorPage({ params, searchParams }: Props
             </>
           )}
           <DoubtsHere actor={actor} doubts={doubts} timezone={timezone} back={motorPath(motor.id)} />
+          <RepairPart
+            actor={actor}
+            motor={motor}
+            at={whereabouts}
+            repair={repair}
+            settings={settings}
+            shelves={places}
+            timezone={timezone}
+          />
           <SectionHead title="As a spare" />
           <Facts rows={spareFacts(motor, row)} />
           <SectionHead title="History" />

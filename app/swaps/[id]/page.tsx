@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { answerStatus } from '@/app/answer-status';
 import { answered } from '@/app/answered';
+import { CoverLostHere } from '@/app/cover/cover-lost-here';
 import { outWords } from '@/app/history-list';
 import { Action } from '@/app/look/action';
 import { ActionBar } from '@/app/look/action-bar';
@@ -108,6 +109,7 @@ export default answered(async function SwapRecordPage({ params }: Props) {
           ) : (
             <Facts rows={swap.workDone.map(({ what, hours }) => ({ label: what, value: hoursText(hours) }))} />
           )}
+          {swap.fromSetTag === null && <CoverLostHere actor={actor} number={swap.motorIn} isTaken />}
           {(swap.checks.length > 0 || unsigned.length > 0) && (
             <>
               <SectionHead title="Checks" />

@@ -10,7 +10,7 @@ import { refused } from './refused';
 export type CloseOutcome =
   | { outcome: 'saved'; faultIds: string[] }
   /** None of them is open any more: a swap, or somebody, was first. */
-  | { outcome: 'closed-before' }
+  | { outcome: 'closed-before'; faultId: string | null }
   | { outcome: 'refused'; problems: Problem[] };
 
 /** Notes that a set runs again with the motor that stood in it: its open faults, or the one named, are closed. */
@@ -23,7 +23,7 @@ export async function closeFault(actor: Actor, asked: z.input<typeof closeReques
     const of = await meant(tx, actor, told.value);
     if (of === null) return refused(pathOf(told.value), 'is not in the register of this site');
     const faultIds = await closeStep(tx, actor, of, { by: 'repair', how, doneAt });
-    return faultIds.length > 0 ? { outcome: 'saved', faultIds } : { outcome: 'closed-before' };
+    return faultIds.length > 0 ? { outcome: 'saved', faultIds } : { outcome: 'closed-before', faultId: of.faultId };
   });
 }
 

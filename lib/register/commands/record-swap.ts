@@ -8,6 +8,7 @@ import type { Problem } from '@/lib/plant/reading';
 import { closeStep } from './close-step';
 import { type LockedMotor, lockSwap } from './lock-swap';
 import { moveStep } from './move-step';
+import { openRepairStep } from './repair-step';
 import { type SwapBefore, type SwapVerdict, sumOf, swapBeforeIn } from './swap-before';
 import type { SwapRequest } from './swap-request';
 import { type Taken, whoWasFirst } from './who-was-first';
@@ -125,6 +126,11 @@ async function keep(
     select: { id: true },
   });
   await closeStep(tx, actor, { setId: request.setId, faultId: null }, { by: 'swap', swapId: id });
+  if (motorOut && (outTo?.place === 'at-repair' || outTo?.place === 'scrapped'))
+    await openRepairStep(tx, actor, {
+      ...{ motorId: motorOut.id, swapId: id, reason: request.why },
+      isScrapped: outTo.place === 'scrapped',
+    });
   await record(tx, actor, {
     action: 'swap.record',
     thing: 'set',

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import { answered } from '@/app/answered';
+import { CoverLostHere } from '@/app/cover/cover-lost-here';
 import { Mark } from '@/app/look/mark';
 import { Sheet } from '@/app/look/sheet';
 import { Tag } from '@/app/look/tag';
@@ -97,6 +98,7 @@ export default answered(async function SwapPage({ params }: Props) {
       >
         <CautionList cautions={cautionsFor(set, motor).filter(({ title }) => title !== 'Before the work')} />
       </SwapForm>
+      {candidate.from === 'shelf' && <CoverLostHere actor={actor} number={motor.id} isTaken={false} />}
     </Sheet>
   );
 });
