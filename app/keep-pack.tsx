@@ -10,11 +10,12 @@ const NAME = 'bedplate-pack-asked';
  * On a phone, or where the pages at the pump were opened before: keeps the app and the site on it, so that both are there when
  * the network is not. Nothing is seen of it.
  */
-export function KeepPack({ worker }: { worker: string }) {
+export function KeepPack() {
   useEffect(() => {
     const asked = Number(localStorage.getItem(NAME));
     const isPhone = window.matchMedia('(pointer: coarse)').matches || asked > 0;
-    if (!isPhone || Math.abs(Date.now() - asked) < AGAIN_MS) return;
+    const worker = document.querySelector<HTMLMetaElement>('meta[name=phone-worker]')?.content;
+    if (worker === undefined || !isPhone || Math.abs(Date.now() - asked) < AGAIN_MS) return;
     void navigator.serviceWorker?.register('/sw.js').catch(() => {});
     let keeper: Worker | null = null;
     const stop = () => keeper?.terminate();
@@ -30,6 +31,6 @@ export function KeepPack({ worker }: { worker: string }) {
       clearTimeout(start);
       stop();
     };
-  }, [worker]);
+  }, []);
   return null;
 }

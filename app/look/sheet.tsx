@@ -1,7 +1,6 @@
 import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { KeepPack } from '../keep-pack';
-import { phoneFiles } from '../phone-files';
 import { Keys } from './keys';
 import { MainNav } from './main-nav';
 import { PageBar, type PageBarProps } from './page-bar';
@@ -19,7 +18,7 @@ export function Sheet({ children, ...bar }: PageBarProps & { children: ReactNode
         {children}
       </main>
       {person !== undefined && <Keys />}
-      {person !== undefined && <KeepPack worker={phoneFiles().worker} />}
+      {person !== undefined && <KeepPack />}
       {!isBare && (
         <footer className={wide ? 'sheet-foot wide' : 'sheet-foot'}>
           <MainNav className="nav-list" {...(current !== undefined && { current })} />
