@@ -14,7 +14,7 @@ import { demoPlant } from '../seed/plant/plant';
 
 const SIZE = { sets: 5_000, spares: 3_000 };
 const SWAPS = 10_000;
-const mb = (bytes: number) => (bytes / 1e6).toFixed(2).padStart(6);
+const kb = (bytes: number) => (bytes / 1e3).toFixed(1).padStart(8);
 
 const dataDir = mkdtempSync(path.join(os.tmpdir(), 'bedplate-bench-'));
 const server = await startPostgres({ dataDir, temporary: true });
@@ -101,7 +101,7 @@ async function bench(): Promise<void> {
     const most = Math.max(...pages.map(({ ms }) => ms));
     console.log(
       `${what.padEnd(34)} ${String(records).padStart(6)} records ${String(pages.length).padStart(3)} pages` +
-        ` ${mb(sum('raw'))} MB, gzip ${mb(sum('packed'))} MB  ${sum('ms').toFixed(0).padStart(6)} ms, a page at most ${most.toFixed(0)} ms`,
+        ` ${kb(sum('raw'))} kB, gzip ${kb(sum('packed'))} kB  ${sum('ms').toFixed(0).padStart(6)} ms, a page at most ${most.toFixed(0)} ms`,
     );
     return cursor;
   };

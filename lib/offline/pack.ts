@@ -45,6 +45,10 @@ export type PackLine =
       says: string;
       /** Null: it is still open. */
       closedAt: string | null;
+      /** swap or repair; null: it is open, or was closed before this was asked. */
+      closedBy: string | null;
+      /** What was done, when it was put right where it stands. */
+      closedHow: string | null;
     };
 
 /** A set with what its page tells. The motor in it is the one whose `setId` names it. */

@@ -26,11 +26,8 @@ export async function lastLines(tx: Tx, siteId: string, setIds: readonly string[
       return [swapId, { ...line, id: swapId, at: at.toISOString(), verdict: verdictKnown(verdict) }];
     }),
     ...faults.map((row): [string, PackLine] => {
-      const { kind, faultId, at, by, motor, says, closedAt } = faultLineOf(row);
-      return [
-        faultId,
-        { kind, id: faultId, at: at.toISOString(), by, motor, says, closedAt: closedAt?.toISOString() ?? null },
-      ];
+      const { faultId, at, closedAt, setTag: _its, ...line } = faultLineOf(row);
+      return [faultId, { ...line, id: faultId, at: at.toISOString(), closedAt: closedAt?.toISOString() ?? null }];
     }),
   ]);
   const bySet = new Map<string, PackLine[]>(setIds.map((id) => [id, []]));
