@@ -7,7 +7,7 @@ export const OWN_SETS = {
 /** Faults are told and closed here, so each project has its own. */
 const FAULT_SETS = {
   desk: { quick: 'CP-112', repaired: 'SL-110', swapped: 'EF-104' },
-  phone: { quick: 'OR-110', repaired: 'RF-103', swapped: 'CP-104' },
+  phone: { quick: 'OR-110', repaired: 'RF-103', swapped: 'EF-108' },
 } as const;
 
 export const faultSetsOf = (project: string) => FAULT_SETS[project === 'phone' ? 'phone' : 'desk'];
