@@ -10,6 +10,7 @@ export const swapFormPath = (tag: string, motor: string) => `${setPath(tag)}/swa
 export const jobPath = (tag: string, motor: string) => `${setPath(tag)}/job/${within(motor)}`;
 export const buyPath = (tag: string, rating: string) => `${setPath(tag)}/buy/${within(rating)}`;
 export const swapPath = (swapId: string) => `/swaps/${within(swapId)}`;
+export const addReadingsPath = (swapId: string) => `${swapPath(swapId)}/readings`;
 export const picturePath = (pictureId: string) => `/pictures/${within(pictureId)}`;
 export const motorPath = (number: string) => `/motors/${within(number)}`;
 export const motorEditPath = (number: string) => `${motorPath(number)}/edit`;

@@ -36,6 +36,7 @@ export async function mended(technician: Actor, today: string): Promise<void> {
       overloadA: null,
       shimsPresentMm: null,
       doneAt: null,
+      readings: null,
     },
     { verdict, hours, findings, operatingPoint: point },
   );

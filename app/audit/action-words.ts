@@ -16,6 +16,7 @@ const ACTION_WORDS = {
   'motor.move': 'Moved',
   'swap.record': 'Swap recorded',
   'swap.overtaken': 'Swap told at the pump, but somebody was first',
+  'swap.readings': 'Readings told after a swap',
   'swap.take-over': 'Earlier swap taken over',
   'fault.report': 'Fault reported',
   'fault.close': 'Fault closed',

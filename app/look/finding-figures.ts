@@ -12,10 +12,12 @@ export interface FigureTexts {
   isLong: boolean;
 }
 
+type Compared = Pick<Finding, 'have' | 'need' | 'difference' | 'unit'>;
+
 const COLUMN_LETTERS = 8;
 
 /** Have, need and difference as a row shows them: the two figures with the same decimals, so that they align. */
-export function figuresOfFinding({ have, need, difference, unit }: Finding): FigureTexts {
+export function figuresOfFinding({ have, need, difference, unit }: Compared): FigureTexts {
   const numbers = [have, need].filter((value) => typeof value === 'number');
   const digits = Math.max(0, ...numbers.map(decimalsOf));
   const beside = difference === null ? unit : null;

@@ -17,6 +17,7 @@ export function PrintSheet({
   title,
   aside,
   cells,
+  signs = [],
   children,
 }: {
   kind: string;
@@ -24,6 +25,8 @@ export function PrintSheet({
   aside?: ReactNode;
   /** Ten at most, five a row. */
   cells: readonly { label: string; value: ReactNode }[];
+  /** What is signed for, a line each, under the title block. */
+  signs?: readonly string[];
   children: ReactNode;
 }) {
   return (
@@ -45,6 +48,16 @@ export function PrintSheet({
             </div>
           ))}
         </dl>
+        {signs.length > 0 && (
+          <div className="signatures">
+            {signs.map((sign) => (
+              <p key={sign}>
+                <span className="label">{sign}</span>
+                <span className="blank" />
+              </p>
+            ))}
+          </div>
+        )}
       </div>
     </article>
   );

@@ -1,3 +1,4 @@
+import type { Readings } from '@/lib/job/readings';
 import type { CriterionId } from '@/lib/matching/finding';
 import type { Verdict } from '@/lib/matching/verdict';
 import type { Seen } from '@/lib/plant/fault';
@@ -34,6 +35,8 @@ export interface SwapBody {
   shimsPresentMm: number | null;
   /** The phone's own moment, ISO: kept as a note, since its clock may be wrong. */
   doneAt: string | null;
+  /** What was read and ticked at the pump; null: nothing was. */
+  readings: Readings | null;
   /** Null: it was put in without a judgement. */
   judged: JudgedAtPump | null;
 }
@@ -57,11 +60,21 @@ export interface FaultClosedBody {
   doneAt: string | null;
 }
 
+/** Readings of a swap that was recorded before: by its id, or by the key of the message that told it. */
+export interface ReadingsBody {
+  swapId: string | null;
+  swapKey: string | null;
+  readings: Readings;
+  /** The phone's own moment, ISO: kept as a note. */
+  takenAt: string | null;
+}
+
 /** What each kind of message says in today's version. */
 export interface OutboxBodies {
   swap: SwapBody;
   fault: FaultBody;
   'fault-closed': FaultClosedBody;
+  readings: ReadingsBody;
 }
 export type OutboxKind = keyof OutboxBodies;
 

@@ -3,7 +3,7 @@ import type { PlantInHand } from './plant-in-hand';
 
 /** The plant as it will be when what waits has gone in: a motor that was put in stands where it was put. */
 export function withWaiting(plant: PlantInHand, messages: readonly OutboxMessage[]): PlantInHand {
-  const swaps = messages.filter(({ kind }) => kind === 'swap');
+  const swaps = messages.filter(isSwap);
   if (swaps.length === 0) return plant;
   const motors = new Map(plant.motors);
   const sets = new Map(plant.sets);
@@ -27,3 +27,5 @@ export function withWaiting(plant: PlantInHand, messages: readonly OutboxMessage
   }
   return { sets, motors };
 }
+
+const isSwap = (message: OutboxMessage): message is OutboxMessage<'swap'> => message.kind === 'swap';

@@ -37,6 +37,7 @@ const message = (more: object = {}) => {
         checks: [],
       },
       ...{ insulationMohm: null, overloadA: null, shimsPresentMm: null, doneAt: null },
+      readings: null,
       judged: { verdict: 'straight-swap', hours: 1, at: '2026-11-28T03:04:00Z' },
     },
   };
@@ -66,7 +67,7 @@ test('R2 S12 a message is answered 200 with what it became, again when it comes 
 });
 
 test('R12 yesterday’s program sends the version before; one that is not known is refused', async () => {
-  const { judged: _judged, ...body } = message().body;
+  const { judged: _judged, readings: _readings, ...body } = message().body;
   for (const version of [0, 3, '2', null])
     expect(await send(message({ version }))).toMatchObject({
       status: 422,

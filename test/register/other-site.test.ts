@@ -1,7 +1,10 @@
+import { randomUUID } from 'node:crypto';
 import fs from 'node:fs';
 import { beforeAll, expect, test } from 'vitest';
 import type { Actor } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
+import { NO_READINGS } from '@/lib/job/readings';
+import { addReadings } from '@/lib/register/commands/add-readings';
 import { changeOwnUnits } from '@/lib/register/commands/change-own-units';
 import { closeFault } from '@/lib/register/commands/close-fault';
 import { invitePerson } from '@/lib/register/commands/invite-person';
@@ -26,6 +29,7 @@ import { faults } from '@/lib/register/queries/faults';
 import { findSets } from '@/lib/register/queries/find-sets';
 import { importRows, importRowsAfter, refusedRows } from '@/lib/register/queries/import-rows';
 import { importById, imports } from '@/lib/register/queries/imports';
+import { jobOfSwap } from '@/lib/register/queries/job-of-swap';
 import { labelLines } from '@/lib/register/queries/label-lines';
 import { listMotors } from '@/lib/register/queries/list-motors';
 import { listSets } from '@/lib/register/queries/list-sets';
@@ -33,6 +37,7 @@ import { motorByNumber } from '@/lib/register/queries/motor-by-number';
 import { motorHistory } from '@/lib/register/queries/motor-history';
 import { motorNumber } from '@/lib/register/queries/motor-number';
 import { nearestTags } from '@/lib/register/queries/nearest-tags';
+import { openReadings } from '@/lib/register/queries/open-readings';
 import { overview } from '@/lib/register/queries/overview';
 import { ownSessions } from '@/lib/register/queries/own-sessions';
 import { ownUnits } from '@/lib/register/queries/own-units';
@@ -60,6 +65,7 @@ import { siteSettings } from '@/lib/register/queries/site-settings';
 import { spareSets } from '@/lib/register/queries/spare-sets';
 import { storePlaces } from '@/lib/register/queries/store-places';
 import { swapById } from '@/lib/register/queries/swap-by-id';
+import { swapOfKey } from '@/lib/register/queries/swap-of-key';
 import { tokens } from '@/lib/register/queries/tokens';
 import { ALL_SETS } from '@/lib/register/set-filter';
 import { jpeg } from '../picture/made';
@@ -76,7 +82,8 @@ let runId: string;
 beforeAll(async () => {
   here = await smallPlant();
   stranger = await someone('administrator');
-  const done = await recordSwap(here.actor, here.swap('P-101', 'M-1', 'M-7'), null);
+  const readings = { ...NO_READINGS, rotation: 'wrong' } as const;
+  const done = await recordSwap(here.actor, here.swap('P-101', 'M-1', 'M-7', { readings }), null);
   if (done.outcome !== 'saved') throw new Error(done.outcome);
   swapId = done.swapId;
   await reportFault(here.actor, { setId: got(here.sets, 'P-102'), seen: [], says: 'Hums' });
@@ -116,6 +123,7 @@ const codeOf = async (tag: string) => {
 };
 
 const EVERY_FAULT = { areaId: null, days: 30 };
+const keyOfSwap = async () => (await db.swap.findFirstOrThrow({ where: { id: swapId } })).key;
 
 const asAdministrator = (actor: Actor): Actor => ({ ...actor, role: 'administrator' });
 
@@ -183,6 +191,7 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
     ],
     nothing: [],
   },
+  'job-of-swap': { asked: (actor) => jobOfSwap(actor, swapId), nothing: null },
   'list-motors': {
     asked: (actor) => listMotors(actor, ALL_MOTORS, { page: 1, perPage: 50 }),
     nothing: { motors: [], all: 0 },
@@ -195,6 +204,7 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
   'motor-number': { asked: (actor) => motorNumber(actor, got(here.motors, 'M-7')), nothing: null },
   'motor-history': { asked: (actor) => motorHistory(actor, got(here.motors, 'M-7')), nothing: [] },
   'nearest-tags': { asked: (actor) => nearestTags(actor, 'P-101'), nothing: [] },
+  'open-readings': { asked: (actor) => openReadings(actor, got(here.sets, 'P-101')), nothing: null },
   'own-sessions': { asked: ownSessions, nothing: [] },
   'own-units': { asked: ownUnits, nothing: 'metric' },
   'own-views': { asked: (actor) => ownViews(actor, '/sets'), nothing: [] },
@@ -261,6 +271,7 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
     asked: async (actor) => (await tokens(asAdministrator(actor))).tokens,
     nothing: [],
   },
+  'swap-of-key': { asked: async (actor) => swapOfKey(actor, await keyOfSwap()), nothing: null },
   'swap-by-id': { asked: (actor) => swapById(actor, swapId), nothing: null },
 };
 /** Steps of other queries, which pass their actor on. */
@@ -289,6 +300,11 @@ test('S26 S27 a stranger changes nothing of this site', async () => {
   });
   expect(await closeFault(stranger, { setId: got(here.sets, 'P-102'), how: 'Reset' })).toMatchObject({
     outcome: 'refused',
+  });
+  const readings = { ...NO_READINGS, rotation: 'right' } as const;
+  expect(await addReadings(stranger, { key: randomUUID(), swapId, readings, takenAt: null })).toMatchObject({
+    outcome: 'refused',
+    problems: [{ path: 'swapId' }],
   });
   expect(await keepPicture(stranger, { of: motorHere(), caption: null, bytes: await jpeg() })).toMatchObject({
     outcome: 'refused',

@@ -98,7 +98,7 @@ describe('R2 R5 one key is carried out once', () => {
 
 describe('R12 the version before is still taken', () => {
   const versionOne = () => {
-    const { judged: _judged, ...body } = bodyOf('P-101', 'M-1', 'M-7');
+    const { judged: _judged, readings: _readings, ...body } = bodyOf('P-101', 'M-1', 'M-7');
     return body;
   };
 

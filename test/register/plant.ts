@@ -99,6 +99,7 @@ export async function smallPlant() {
     overloadA: null,
     shimsPresentMm: null,
     doneAt: null,
+    readings: null,
     ...more,
   });
   return { actor, sets, motors, shelfId, swap };

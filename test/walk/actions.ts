@@ -105,6 +105,11 @@ export const ACTION_DOORS: readonly ActionDoor[] = [
     fields: async (site) => ({ motorId: await site.motorAtRepair(), to: site.value('shelf') }),
   },
   {
+    ...{ action: 'app/swaps/[id]/readings/add-readings-here.ts addReadingsHere', at: '/swaps/{swap}/readings' },
+    ...{ may: everyone, ...asked },
+    fields: async (site) => ({ key: crypto.randomUUID(), swapId: site.value('swap'), rotation: 'right' }),
+  },
+  {
     ...{ action: 'app/site/save-settings.ts saveSettings', at: '/site', may: office, ...asked },
     fields: (site) => site.settings(),
   },

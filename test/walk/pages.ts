@@ -68,5 +68,6 @@ export const PAGE_DOORS: readonly PageDoor[] = [
   { page: 'stores/places/[thing]/[id]', at: '/stores/places/shelf/{shelf}', may: desk, isOfOne: true },
   { page: 'stores/places/new', at: '/stores/places/new', may: desk },
   { page: 'swaps/[id]', at: '/swaps/{swap}', may: everyone, isOfOne: true },
+  { page: 'swaps/[id]/readings', at: '/swaps/{swap}/readings', may: everyone, isOfOne: true },
   { page: 'tokens', at: '/tokens', may: office },
 ];

@@ -9,8 +9,8 @@ import { CandidateActions } from '@/app/sets/[tag]/candidates/[motor]/candidate-
 import { PointFigures } from '@/app/sets/[tag]/candidates/[motor]/point-figures';
 import { Where } from '@/app/sets/[tag]/candidates/candidate-lines';
 import { CautionList } from '@/app/sets/[tag]/caution-list';
-import { cautionsFor } from '@/app/sets/[tag]/cautions';
 import { chainOf, workItems } from '@/app/sets/[tag]/work-items';
+import { jobOf } from '@/lib/job/job';
 import type { CandidateHere, Status } from '../asked';
 import { Asked } from '../look/asked';
 import { PhoneSheet } from '../look/phone-sheet';
@@ -35,7 +35,8 @@ function CandidateSheet({ here }: { here: CandidateHere }) {
   const { motor } = candidate;
   const { settings } = about.site;
   const isUnsuitable = result.verdict === 'unsuitable';
-  const items = workItems(result, motor, settings, todayAt(about));
+  const asOf = todayAt(about);
+  const items = workItems(result, motor, settings, asOf);
   return (
     <>
       <TitleBlock
@@ -64,7 +65,7 @@ function CandidateSheet({ here }: { here: CandidateHere }) {
       <PointFigures point={result.operatingPoint} />
       <FindingsToKnow findings={result.findings} />
       <FindingsThatFit findings={result.findings} />
-      {!isUnsuitable && <CautionList cautions={cautionsFor(pumpSet, motor)} />}
+      {!isUnsuitable && <CautionList steps={jobOf(pumpSet, motor, result.findings, { settings, asOf }).steps} />}
       <CandidateActions tag={set.tag} candidate={candidate} verdict={result.verdict} unoffered={unoffered} />
     </>
   );

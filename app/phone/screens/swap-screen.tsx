@@ -3,11 +3,10 @@ import { Tag } from '@/app/look/tag';
 import { TitleBlock } from '@/app/look/title-block';
 import { CRITERION_WORDS, hoursText, VERDICT_WORDS } from '@/app/look/words';
 import { candidatePath, setPath } from '@/app/paths';
-import { CautionList } from '@/app/sets/[tag]/caution-list';
-import { cautionsFor } from '@/app/sets/[tag]/cautions';
 import type { SwapState } from '@/app/sets/[tag]/swap/[motor]/swap-state';
 import { UNOFFERED_WORDS } from '@/app/sets/[tag]/unoffered-words';
 import { workItems } from '@/app/sets/[tag]/work-items';
+import { jobOf } from '@/lib/job/job';
 import type { Pack } from '@/lib/offline/pack';
 import { tellChanged } from '../ask';
 import type { CandidateHere, Status } from '../asked';
@@ -40,7 +39,9 @@ export function SwapScreen({ status, tag, number }: { status: Answer<Status>; ta
 function SwapSheet({ here, motorInId, shelves }: { here: CandidateHere; motorInId: string; shelves: Pack['shelves'] }) {
   const { set, pumpSet, motorOutId, candidate, result, unoffered, about } = here;
   const { motor } = candidate;
-  const work = workItems(result, motor, about.site.settings, todayAt(about));
+  const by = { settings: about.site.settings, asOf: todayAt(about) };
+  const work = workItems(result, motor, by.settings, by.asOf);
+  const job = jobOf(pumpSet, motor, result.findings, by);
   const act = async (form: FormData): Promise<SwapState> => {
     const kept = await keepSwap(form, here, motorInId, work);
     if (kept.outcome !== 'asked') return kept;
@@ -90,9 +91,9 @@ function SwapSheet({ here, motorInId, shelves }: { here: CandidateHere; motorInI
         )}
         isUnsuitable={result.verdict === 'unsuitable'}
         gone={unoffered === null ? null : UNOFFERED_WORDS[unoffered]}
-      >
-        <CautionList cautions={cautionsFor(pumpSet, motor).filter(({ title }) => title !== 'Before the work')} />
-      </PhoneSwapForm>
+        steps={job.steps}
+        predicted={job.predicted}
+      />
     </>
   );
 }

@@ -1,20 +1,26 @@
 import { SectionHead } from '@/app/look/section-head';
-import type { Cautions } from './cautions';
+import { STAGE_WORDS, STAGES, type Step } from '@/lib/job/step';
+import { WHO_DECIDES } from '@/lib/job/steps';
 
-/** The cautions of one moment after another, each once. */
-export function CautionList({ cautions }: { cautions: readonly Cautions[] }) {
+/** The steps of a job as they are heeded, stage by stage, and who decides. */
+export function CautionList({ steps }: { steps: readonly Step[] }) {
   return (
     <>
-      {cautions.map(({ title, says }) => (
-        <section key={title}>
-          <SectionHead title={title} />
-          <ul className="cautions">
-            {says.map((one) => (
-              <li key={one}>{one}</li>
-            ))}
-          </ul>
-        </section>
-      ))}
+      {STAGES.map((stage) => {
+        const here = steps.filter((step) => step.stage === stage);
+        if (here.length === 0) return null;
+        return (
+          <section key={stage}>
+            <SectionHead title={STAGE_WORDS[stage]} />
+            <ul className="cautions">
+              {here.map(({ id, words }) => (
+                <li key={id}>{words}.</li>
+              ))}
+            </ul>
+          </section>
+        );
+      })}
+      <p className="pt-3">{WHO_DECIDES}</p>
     </>
   );
 }

@@ -21,11 +21,13 @@ import { SavedNote } from '@/app/record/saved-note';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { may } from '@/lib/auth/may';
 import { doubtsOf } from '@/lib/register/queries/doubts-of';
+import { openReadings } from '@/lib/register/queries/open-readings';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { setHistory } from '@/lib/register/queries/set-history';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { unknownSet } from '../unknown-set';
 import { MotorInSet } from './motor-in-set';
+import { OpenReadingsHere } from './open-readings-here';
 import { dutyFacts, seatFacts, supplyFacts, surroundingsFacts } from './set-facts';
 
 type Props = PageProps<'/sets/[tag]'>;
@@ -45,7 +47,11 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
     { thing: 'set', id: row.id } as const,
     ...(row.motor ? [{ thing: 'motor', id: row.motor.id } as const] : []),
   ];
-  const [lines, doubts] = await Promise.all([setHistory(actor, row.id, 20), doubtsOf(actor, things, today(timezone))]);
+  const [lines, doubts, open] = await Promise.all([
+    setHistory(actor, row.id, 20),
+    doubtsOf(actor, things, today(timezone)),
+    openReadings(actor, row.id),
+  ]);
   const query = await searchParams;
   const fallen = faults[0] ?? null;
   return (
@@ -76,6 +82,7 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
       )}
       <SavedNote query={query} />
       <SaidNote query={query} />
+      <OpenReadingsHere open={open} />
       <DoubtsLink doubts={doubts} />
       <div className="cols">
         <div>

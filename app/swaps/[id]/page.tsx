@@ -18,10 +18,13 @@ import { dayText, momentText } from '@/app/moment';
 import NotFound from '@/app/not-found';
 import { motorPath, setPath, swapPath, written } from '@/app/paths';
 import { personOf, whoMay } from '@/app/who-is-here';
+import { may } from '@/lib/auth/may';
 import { VERDICTS } from '@/lib/matching/verdict';
+import { jobOfSwap } from '@/lib/register/queries/job-of-swap';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { swapById } from '@/lib/register/queries/swap-by-id';
 import { figure } from '@/lib/units/figure';
+import { ReadingsOfSwap } from './readings-of-swap';
 
 type Props = PageProps<'/swaps/[id]'>;
 
@@ -31,8 +34,8 @@ export const metadata: Metadata = { title: 'Swap' };
 export default answered(async function SwapRecordPage({ params }: Props) {
   const id = written((await params).id);
   const actor = await whoMay('register.read', swapPath(id));
-  const [swap, { timezone }] = await Promise.all([swapById(actor, id), siteSettings(actor)]);
-  if (swap === null) {
+  const [swap, job, { timezone }] = await Promise.all([swapById(actor, id), jobOfSwap(actor, id), siteSettings(actor)]);
+  if (swap === null || job === null) {
     answerStatus(404);
     return <NotFound />;
   }
@@ -110,6 +113,7 @@ export default answered(async function SwapRecordPage({ params }: Props) {
             <Facts rows={swap.workDone.map(({ what, hours }) => ({ label: what, value: hoursText(hours) }))} />
           )}
           {swap.fromSetTag === null && <CoverLostHere actor={actor} number={swap.motorIn} isTaken />}
+          <ReadingsOfSwap swap={swap} steps={job.steps} mayAdd={may(actor, 'swap.record')} timezone={timezone} />
           {(swap.checks.length > 0 || unsigned.length > 0) && (
             <>
               <SectionHead title="Checks" />

@@ -2,9 +2,11 @@ import { record } from '@/lib/audit/record';
 import { type Actor, must } from '@/lib/auth/may';
 import { db, type Tx } from '@/lib/db/client';
 import { Prisma } from '@/lib/db/generated/client';
+import { readingFindings } from '@/lib/job/reading-findings';
 import type { Result } from '@/lib/matching/assess';
 import type { Finding } from '@/lib/matching/finding';
 import type { Problem } from '@/lib/plant/reading';
+import { predictedFor } from '../predicted-for';
 import { closeStep } from './close-step';
 import { type LockedMotor, lockSwap } from './lock-swap';
 import { moveStep } from './move-step';
@@ -50,19 +52,44 @@ export async function recordSwap(
     if (!isThere) return whoWasFirst(tx, actor, 'motor', motorIn.id);
 
     if (motorOut) await moveOut(tx, actor, motorOut, request);
-    await moveIn(tx, actor, motorIn, request);
-    await noteShims(tx, actor, request);
-    const swapId = await keep(tx, actor, request, judgement, motorIn, motorOut);
+    const told = withReadings(request);
+    await moveIn(tx, actor, motorIn, told);
+    await noteShims(tx, actor, told);
+    const swapId = await keep(tx, actor, told, judgement, motorIn, motorOut, sumOf(request));
     return { outcome: 'saved', swapId, verdict: judgement?.verdict ?? null, isRepeat: false };
   });
 }
 
-function contradiction({ motorInId, motorOutId, outTo, fromSetId, setId }: SwapRequest): Problem | null {
+function contradiction(request: SwapRequest): Problem | null {
+  const { motorInId, motorOutId, outTo, fromSetId, setId } = request;
   if (motorInId === motorOutId) return { path: 'motorInId', value: motorInId, says: 'is the motor that comes out' };
   if ((motorOutId === null) !== (outTo === null))
     return { path: 'outTo', value: outTo?.place ?? null, says: 'must say where the motor that came out went' };
+  const twice = readTwice(request);
+  if (twice !== null) return twice;
   if (fromSetId === setId) return { path: 'fromSetId', value: fromSetId, says: 'is the set itself' };
   return null;
+}
+
+/** Insulation and overload may be told beside the readings as well as in them, but not otherwise. */
+function readTwice({ readings, ...request }: SwapRequest): Problem | null {
+  for (const one of ['insulationMohm', 'overloadA'] as const) {
+    const [beside, within] = [request[one], readings === null ? null : readings[one]];
+    if (beside !== null && within !== null && beside !== within)
+      return { path: `readings.${one}`, value: String(within), says: `is told twice, and ${one} is ${beside}` };
+  }
+  return null;
+}
+
+/** The request with what its readings tell told beside them too. */
+function withReadings(request: SwapRequest): SwapRequest {
+  const { readings, insulationMohm, overloadA } = request;
+  if (readings === null) return request;
+  return {
+    ...request,
+    insulationMohm: insulationMohm ?? readings.insulationMohm,
+    overloadA: overloadA ?? readings.overloadA,
+  };
 }
 
 async function moveOut(tx: Tx, actor: Actor, motor: LockedMotor, { outTo }: SwapRequest) {
@@ -107,9 +134,11 @@ async function keep(
   judgement: Judgement | null,
   motorIn: LockedMotor,
   motorOut: LockedMotor | null,
+  bodySha256: string,
 ) {
   const { siteId, userId } = actor;
-  const { outTo, shimsPresentMm: _noted, doneAt, ...told } = request;
+  const { outTo, shimsPresentMm: _noted, doneAt, readings, ...told } = request;
+  const said = readings === null ? [] : readingFindings(readings, await predictedFor(tx, actor, request));
   const { id } = await tx.swap.create({
     data: {
       ...told,
@@ -121,7 +150,9 @@ async function keep(
       hours: judgement?.hours ?? null,
       findings: json(judgement === null ? [] : judgement.findings),
       operatingPoint: judgement?.operatingPoint ? json(judgement.operatingPoint) : Prisma.DbNull,
-      bodySha256: sumOf(request),
+      readings: readings === null ? {} : json(readings),
+      readingFindings: json(said),
+      bodySha256,
     },
     select: { id: true },
   });

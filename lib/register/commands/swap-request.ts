@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { readingsSchema } from '@/lib/job/readings-schema';
 import { CRITERIA } from '@/lib/matching/finding';
 import { fromZeroTo, text, told, upTo } from '@/lib/plant/told';
 import { WORK_IDS } from '@/lib/plant/work';
@@ -40,6 +41,8 @@ export const swapRequest = z.strictObject({
   shimsPresentMm: fromZeroTo(100),
   /** The phone's own moment, kept as a note: its clock may be wrong. */
   doneAt: told(z.iso.datetime({ offset: true })),
+  /** What was read and ticked at the pump; null: not told. */
+  readings: told(readingsSchema),
 });
 
 export type SwapRequest = z.output<typeof swapRequest>;

@@ -5,6 +5,7 @@ import { figure } from '@/lib/units/figure';
 import type { Context } from '../../context';
 import { block, type Compared, type Finding, needsWork, ok, toJudge, toRead } from '../../finding';
 import { joined } from '../../joined';
+import { PHASE_SHARE } from '../../starting/phase-share';
 import { type Start, startOf } from '../../starting/start-of';
 
 /**
@@ -33,8 +34,6 @@ export function fullLoadCurrent(set: PumpSet, candidate: Motor, context: Context
 const CITE = 'NEC 430.6(A): overload by the plate (read in two texts)';
 const CABLE_CITE = 'NEC 430.22: 125 % of full-load current (from memory)';
 const COMMON = 'common practice, no source';
-/** 1/√3, rounded as the trade does: the share of the line amps in each leg of a delta. */
-const PHASE_SHARE = 0.58;
 const CABLE_MARGIN = 1.25;
 const DRIVE_MARGIN = 0.9;
 

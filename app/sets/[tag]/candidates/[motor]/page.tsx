@@ -11,13 +11,13 @@ import { momentText, today } from '@/app/moment';
 import { candidatePath, candidatesPath, written } from '@/app/paths';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { must } from '@/lib/auth/may';
+import { jobOf } from '@/lib/job/job';
 import { judgeAlone } from '@/lib/matching/offer/judge-alone';
 import { candidateFor } from '@/lib/register/candidate-for';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { unknownSet } from '../../../unknown-set';
 import { CautionList } from '../../caution-list';
-import { cautionsFor } from '../../cautions';
 import { unknownCandidate } from '../../unknown-candidate';
 import { chainOf, workItems } from '../../work-items';
 import { Where } from '../candidate-lines';
@@ -82,7 +82,7 @@ export default answered(async function CandidatePage({ params }: Props) {
           <PointFigures point={result.operatingPoint} />
           <FindingsToKnow findings={result.findings} />
           <FindingsThatFit findings={result.findings} />
-          {!isUnsuitable && <CautionList cautions={cautionsFor(set, motor)} />}
+          {!isUnsuitable && <CautionList steps={jobOf(set, motor, result.findings, { settings, asOf }).steps} />}
         </div>
       </div>
       <CandidateActions tag={row.tag} candidate={candidate} verdict={result.verdict} unoffered={unoffered} />

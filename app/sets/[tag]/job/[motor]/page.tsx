@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { answered } from '@/app/answered';
 import { Action } from '@/app/look/action';
 import { ActionBar } from '@/app/look/action-bar';
+import { LeadsDrawing } from '@/app/look/leads-drawing';
 import { MountDrawing } from '@/app/look/mount-drawing';
 import { PrintSheet, PrintVerdict, Steps } from '@/app/look/print-sheet';
 import { Sheet } from '@/app/look/sheet';
@@ -10,6 +11,8 @@ import { dayText, today } from '@/app/moment';
 import { candidatePath, jobPath, swapFormPath, written } from '@/app/paths';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { must } from '@/lib/auth/may';
+import { jobOf } from '@/lib/job/job';
+import { WHO_DECIDES } from '@/lib/job/steps';
 import { judgeAlone } from '@/lib/matching/offer/judge-alone';
 import { candidateFor } from '@/lib/register/candidate-for';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
@@ -17,11 +20,13 @@ import { siteSettings } from '@/lib/register/queries/site-settings';
 import { unknownSet } from '../../../unknown-set';
 import { comparison } from '../../candidates/[motor]/comparison';
 import { Where } from '../../candidates/candidate-lines';
-import { cautionsFor } from '../../cautions';
 import { supplyFacts } from '../../set-facts';
 import { unknownCandidate } from '../../unknown-candidate';
 import { workItems } from '../../work-items';
+import { FiguresOfWork } from './figures-of-work';
 import { jobSteps } from './job-steps';
+import { OutAndIn } from './out-and-in';
+import { StepList } from './step-list';
 
 type Props = PageProps<'/sets/[tag]/job/[motor]'>;
 
@@ -30,7 +35,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   return { title: `Job sheet, ${written(motor)} into ${written(tag)}` };
 }
 
-/** The swap on paper: what to heed, what to read, what to do, each with a box to tick. */
+/** The swap on paper: what goes out and in, what to do with its figures, the leads, and every step with room to write. */
 export default answered(async function JobPage({ params }: Props) {
   const asked = await params;
   const [tag, id] = [written(asked.tag), written(asked.motor)];
@@ -44,14 +49,14 @@ export default answered(async function JobPage({ params }: Props) {
   const { candidate } = here;
   const { motor } = candidate;
   const asOf = today(timezone);
-  const result = judgeAlone(candidate, known.set, settings, asOf);
-  const [before, power, restart] = cautionsFor(set, motor);
-  const steps = jobSteps(result, workItems(result, motor, settings, asOf));
+  const result = judgeAlone(candidate, set, settings, asOf);
+  const job = jobOf(set, motor, result.findings, { settings, asOf });
+  const sheet = jobSteps(result, workItems(result, motor, settings, asOf));
   const isUnsuitable = result.verdict === 'unsuitable';
   return (
     <Sheet wide person={personOf(actor)} back={{ href: candidatePath(row.tag, motor.id), words: motor.id }}>
       <div className="screen-only">
-        <p className="label pb-3">Print it from the browser: it fills A4 or Letter.</p>
+        <p className="label pb-3">Print it from the browser: one or two pages of A4 or Letter.</p>
       </div>
       <PrintSheet
         kind="Job sheet"
@@ -65,35 +70,32 @@ export default answered(async function JobPage({ params }: Props) {
           { label: 'Set', value: <Tag>{row.tag}</Tag> },
           { label: 'Serves', value: <bdi>{row.service ?? 'not told'}</bdi> },
           { label: 'Area', value: <bdi>{row.area?.name ?? 'not told'}</bdi> },
-          { label: 'Out', value: set.failed === null ? 'no motor' : <Tag>{set.failed.id}</Tag> },
-          { label: 'In', value: <Tag>{motor.id}</Tag> },
-          { label: 'Where it is', value: <Where candidate={candidate} /> },
           { label: 'Supply', value: supplyFacts(set)[0]?.value ?? 'not told' },
           { label: 'Date', value: dayText(new Date(), timezone) },
-          { label: 'Done by', value: '' },
-          { label: 'Checked by', value: '' },
         ]}
+        signs={['Done by, date', 'Checked by, date']}
       >
         <PrintVerdict
           verdict={result.verdict}
           hours={isUnsuitable ? null : result.hours}
-          says={isUnsuitable ? 'The judgement says it does not fit: a competent person decides.' : steps.sum}
+          says={isUnsuitable ? 'The judgement says it does not fit: a competent person decides.' : sheet.sum}
         />
+        <p className="say">{WHO_DECIDES}</p>
+        <OutAndIn set={set} motor={motor} where={<Where candidate={candidate} />} />
         <div className="columns">
-          {before !== undefined && <Steps title={before.title} steps={before.says.map((words) => ({ words }))} />}
-          {steps.readings.length > 0 && <Steps title="To read and check" steps={steps.readings} />}
-          <Steps title="To do" steps={steps.work} />
-          {power !== undefined && (
-            <Steps
-              title={power.title}
-              steps={[
-                ...power.says.map((words) => ({ words })),
-                { words: 'Insulation resistance read', blank: 'MΩ' },
-                { words: 'Overload set to', blank: 'A' },
-              ]}
-            />
-          )}
-          {restart !== undefined && <Steps title={restart.title} steps={restart.says.map((words) => ({ words }))} />}
+          <StepList stage="make-safe" steps={job.steps} />
+          {sheet.readings.length > 0 && <Steps title="To read and check" steps={sheet.readings} />}
+          <StepList stage="take-out" steps={job.steps} />
+          <Steps title="To do" steps={sheet.work} />
+          <FiguresOfWork quantities={job.quantities} />
+          <section>
+            <h2>Leads for this supply</h2>
+            <LeadsDrawing connection={job.connection} />
+          </section>
+          <StepList stage="before-power" steps={job.steps} />
+          <StepList stage="line-up" steps={job.steps} />
+          <StepList stage="before-restart" steps={job.steps} />
+          <StepList stage="running" steps={job.steps} />
         </div>
         <MountDrawing {...comparison(set, motor, result.findings)} only="side" isBare />
       </PrintSheet>

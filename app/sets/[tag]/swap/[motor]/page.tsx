@@ -10,14 +10,13 @@ import { dayText, today } from '@/app/moment';
 import { candidatePath, swapFormPath, written } from '@/app/paths';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { must } from '@/lib/auth/may';
+import { jobOf } from '@/lib/job/job';
 import { judgeAlone } from '@/lib/matching/offer/judge-alone';
 import { candidateFor } from '@/lib/register/candidate-for';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { shelves } from '@/lib/register/queries/shelves';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { unknownSet } from '../../../unknown-set';
-import { CautionList } from '../../caution-list';
-import { cautionsFor } from '../../cautions';
 import { unknownCandidate } from '../../unknown-candidate';
 import { UNOFFERED_WORDS } from '../../unoffered-words';
 import { workItems } from '../../work-items';
@@ -49,6 +48,7 @@ export default answered(async function SwapPage({ params }: Props) {
   const { motor } = candidate;
   const asOf = today(timezone);
   const result = judgeAlone(candidate, known.set, settings, asOf);
+  const job = jobOf(set, motor, result.findings, { settings, asOf });
   return (
     <Sheet person={personOf(actor)} back={{ href: candidatePath(row.tag, motor.id), words: motor.id }}>
       <TitleBlock
@@ -95,9 +95,9 @@ export default answered(async function SwapPage({ params }: Props) {
         )}
         isUnsuitable={result.verdict === 'unsuitable'}
         gone={unoffered === null ? null : UNOFFERED_WORDS[unoffered]}
-      >
-        <CautionList cautions={cautionsFor(set, motor).filter(({ title }) => title !== 'Before the work')} />
-      </SwapForm>
+        steps={job.steps}
+        predicted={job.predicted}
+      />
       {candidate.from === 'shelf' && <CoverLostHere actor={actor} number={motor.id} isTaken={false} />}
     </Sheet>
   );

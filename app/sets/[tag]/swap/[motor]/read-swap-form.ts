@@ -1,13 +1,15 @@
 import { severalLines } from '@/app/form-text';
 import { oneLine } from '@/app/paths';
+import { readingsOf, textsFrom } from '@/lib/job/reading-texts';
+import { isTold, type Readings } from '@/lib/job/readings';
 import { readNumber } from '@/lib/units/read-number';
 import type { FormProblem, SwapValues } from './swap-state';
 
 /** The quantities of the form; null where nothing was typed, or nothing that could be read. */
 export interface SwapQuantities {
-  insulationMohm: number | null;
-  overloadA: number | null;
   shimsPresentMm: number | null;
+  /** Null where nothing was read or ticked. */
+  readings: Readings | null;
 }
 
 /** What was typed and ticked, as it stands. */
@@ -22,8 +24,7 @@ export function valuesOf(form: FormData): SwapValues {
     shelfId: one('shelfId'),
     workDone: many('workDone'),
     checks: many('checks'),
-    insulationMohm: one('insulationMohm'),
-    overloadA: one('overloadA'),
+    readings: textsFrom(one, many),
     shimsPresentMm: one('shimsPresentMm'),
     note: severalLines(textOf(form.get('note'))).trim(),
     stops: one('stops'),
@@ -32,21 +33,13 @@ export function valuesOf(form: FormData): SwapValues {
 
 /** Reads the quantities as people write them, with every problem at once. */
 export function quantitiesOf(values: SwapValues): { quantities: SwapQuantities; problems: FormProblem[] } {
-  const problems: FormProblem[] = [];
-  const quantity = (path: keyof SwapQuantities, name: string, max: number): number | null => {
-    if (values[path] === '') return null;
-    const read = readNumber(values[path], { min: 0, max });
-    if (read.ok) return read.value;
-    for (const { says } of read.problems) problems.push({ path, says: `${name}: “${values[path]}” ${says}.` });
-    return null;
-  };
-  const quantities = {
-    insulationMohm: quantity('insulationMohm', 'Insulation', 1_000_000),
-    overloadA: quantity('overloadA', 'Overload setting', 5_000),
-    shimsPresentMm: quantity('shimsPresentMm', 'Shims', 100),
-  };
-  if (quantities.overloadA === 0) problems.push({ path: 'overloadA', says: 'Overload setting: must be above 0 A.' });
-  return { quantities, problems };
+  const { readings, problems } = readingsOf(values.readings);
+  const shims = values.shimsPresentMm === '' ? null : readNumber(values.shimsPresentMm, { min: 0, max: 100 });
+  if (shims !== null && !shims.ok)
+    for (const { says } of shims.problems)
+      problems.push({ path: 'shimsPresentMm', says: `Shims: “${values.shimsPresentMm}” ${says}.` });
+  const shimsPresentMm = shims === null || !shims.ok ? null : shims.value;
+  return { quantities: { shimsPresentMm, readings: isTold(readings) ? readings : null }, problems };
 }
 
 const textOf = (value: FormDataEntryValue | null) => (typeof value === 'string' ? value : '');

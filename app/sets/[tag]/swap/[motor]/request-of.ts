@@ -22,6 +22,9 @@ export function requestOf(
   return {
     ...told,
     ...quantities,
+    // Told in the readings: the register takes them from there.
+    insulationMohm: null,
+    overloadA: null,
     key: values.key,
     outTo: told.motorOutId === null ? null : outToOf(values),
     why: [values.why, values.whyWords].filter((words) => words !== '').join(': '),

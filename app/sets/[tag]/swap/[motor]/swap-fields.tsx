@@ -1,10 +1,13 @@
-import type { ReactNode } from 'react';
 import { ActionButton } from '@/app/look/action';
 import { ActionBar } from '@/app/look/action-bar';
 import { Choice } from '@/app/look/choice';
 import { Field, SelectField, TextAreaField } from '@/app/look/field';
 import { ProblemList } from '@/app/look/problem-list';
+import { ReadingsForm } from '@/app/readings/readings-form';
 import { SIGNED_OUT } from '@/app/signed-out';
+import type { Predicted } from '@/lib/job/predicted';
+import { NO_READINGS } from '@/lib/job/readings';
+import type { Step } from '@/lib/job/step';
 import { type SwapState, WHYS } from './swap-state';
 
 export interface SwapFieldsProps {
@@ -18,13 +21,14 @@ export interface SwapFieldsProps {
   work: readonly { id: string; what: string; time: string }[];
   checks: readonly { criterion: string; name: string; says: string }[];
   isUnsuitable: boolean;
-  /** What stands between the problems and the fields. */
-  children: ReactNode;
+  /** What is heeded, ticked and read at the pump, and what readings are held against. */
+  steps: readonly Step[];
+  predicted: Predicted;
 }
 
 /** All that is asked of a swap, and what came of the last sending; it stands in a form of whoever sends it. */
 export function SwapFields(props: SwapFieldsProps) {
-  const { state, tag, motor, motorOut, stops, shelves, work, checks, isUnsuitable, children } = props;
+  const { state, tag, motor, motorOut, stops, shelves, work, checks, isUnsuitable, steps, predicted } = props;
   const { values } = state;
   const problems = state.outcome === 'refused' ? state.problems : [];
   const wrong = (path: string) => problems.find((problem) => problem.path === path)?.says ?? null;
@@ -45,7 +49,6 @@ export function SwapFields(props: SwapFieldsProps) {
           )}
         </p>
       )}
-      {children}
       <input type="hidden" name="key" value={values.key} />
       <input type="hidden" name="tag" value={tag} />
       <input type="hidden" name="motor" value={motor} />
@@ -127,28 +130,7 @@ export function SwapFields(props: SwapFieldsProps) {
           chosen={values.checks}
         />
       )}
-      <div className="two">
-        <Field
-          label="Insulation"
-          name="insulationMohm"
-          unit="MΩ"
-          inputMode="decimal"
-          autoComplete="off"
-          defaultValue={values.insulationMohm}
-          maxLength={24}
-          error={wrong('insulationMohm')}
-        />
-        <Field
-          label="Overload set to"
-          name="overloadA"
-          unit="A"
-          inputMode="decimal"
-          autoComplete="off"
-          defaultValue={values.overloadA}
-          maxLength={24}
-          error={wrong('overloadA')}
-        />
-      </div>
+      <ReadingsForm steps={steps} predicted={predicted} value={NO_READINGS} typed={values.readings} wrong={wrong} />
       <Field
         label="Shims under its feet now"
         name="shimsPresentMm"

@@ -1,3 +1,5 @@
+import { NO_TEXTS, type ReadingTexts } from '@/lib/job/reading-texts';
+
 /** What the form held when it was sent, as it was typed. */
 export interface SwapValues {
   key: string;
@@ -7,8 +9,7 @@ export interface SwapValues {
   shelfId: string;
   workDone: string[];
   checks: string[];
-  insulationMohm: string;
-  overloadA: string;
+  readings: ReadingTexts;
   shimsPresentMm: string;
   note: string;
   stops: string;
@@ -37,8 +38,7 @@ export const emptyValues = (key: string): SwapValues => ({
   shelfId: '',
   workDone: [],
   checks: [],
-  insulationMohm: '',
-  overloadA: '',
+  readings: NO_TEXTS,
   shimsPresentMm: '',
   note: '',
   stops: '',

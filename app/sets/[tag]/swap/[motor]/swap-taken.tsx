@@ -3,6 +3,7 @@ import { ActionBar } from '@/app/look/action-bar';
 import { Facts } from '@/app/look/facts';
 import { SectionHead } from '@/app/look/section-head';
 import { candidatesPath, motorPath } from '@/app/paths';
+import { AMPS_FIELDS } from '@/lib/job/reading-texts';
 import type { SwapState } from './swap-state';
 
 /** Somebody was first: who, when, what was typed, and the list again. */
@@ -18,8 +19,14 @@ export function SwapTaken({
   const { values, says, when } = state;
   const typed = [
     { label: 'Why', value: [values.why, values.whyWords].filter((words) => words !== '').join(': ') },
-    { label: 'Insulation, MΩ', value: values.insulationMohm },
-    { label: 'Overload, A', value: values.overloadA },
+    { label: 'Insulation, MΩ', value: values.readings.insulationMohm },
+    { label: 'Overload, A', value: values.readings.overloadA },
+    {
+      label: 'Running, A',
+      value: AMPS_FIELDS.map((name) => values.readings[name])
+        .filter((text) => text !== '')
+        .join(', '),
+    },
     { label: 'Shims, mm', value: values.shimsPresentMm },
     { label: 'Note', value: values.note },
   ].filter(({ value }) => value !== '');

@@ -1,0 +1,28 @@
+/** Every step of a job, from isolation to hand-over, in the order they are done. */
+export const STEP_IDS = [
+  'isolate',
+  'second-feeds',
+  'dc-link',
+  'pressure-heat',
+  'lift',
+  'why-failed',
+  'turn-by-hand',
+  'insulation',
+  'rotation',
+  'overload',
+  'drive-plate',
+  'soft-foot',
+  'offset',
+  'gap',
+  'belts',
+  'valves',
+  'relief',
+  'guard',
+  'earth-bond',
+  'interlocks',
+  'hygiene',
+  'area',
+  'running',
+  'hand-over',
+] as const;
+export type StepId = (typeof STEP_IDS)[number];
