@@ -1,3 +1,5 @@
+import Link from 'next/link';
+
 /** The longest text that is looked for: a tag has at most 60 letters, a few words not many more. */
 export const LONGEST_FIND = 100;
 
@@ -15,7 +17,7 @@ export function FindForm({ typed, wrong }: { typed?: string; wrong?: string }) {
             type="search"
             defaultValue={typed}
             maxLength={LONGEST_FIND}
-            placeholder="Tag or service"
+            placeholder="Tag, service or label"
             autoComplete="off"
             autoCapitalize="characters"
             spellCheck={false}
@@ -26,6 +28,11 @@ export function FindForm({ typed, wrong }: { typed?: string; wrong?: string }) {
         <button className="action" type="submit">
           Find
         </button>
+        <Link className="scan-link" href="/scan" aria-label="Scan">
+          <svg viewBox="0 0 24 24" fill="none" stroke="currentColor" strokeWidth="2" aria-hidden="true">
+            <path d="M3 8V3h5M16 3h5v5M21 16v5h-5M8 21H3v-5M7 12h10" />
+          </svg>
+        </Link>
         {wrong !== undefined && (
           <p className="field wrong" id="q-wrong">
             {wrong}

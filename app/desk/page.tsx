@@ -31,6 +31,7 @@ const TASKS: readonly { href: string; words: string; says: string; needs: Action
   { href: '/imports', words: 'Import', says: 'Lists of nameplates, from CSV or XLSX', needs: 'import.run' },
   { href: '/faults', words: 'Faults', says: 'What stands, since when; how long it took', needs: 'register.read' },
   { href: '/repairs', words: 'Motors at repair', says: 'Since when, what each waits for', needs: 'register.read' },
+  { href: '/labels', words: 'Labels', says: 'For sets and motors, to be scanned', needs: 'register.read' },
   { href: '/doubts', words: 'Doubts', says: 'What cannot be right on a plate or a set', needs: 'doubt.accept' },
   { href: '/areas', words: 'Areas', says: 'The parts of the plant and what surrounds their sets', needs: 'set.edit' },
   { href: '/stores/places', words: 'Stores and shelves', says: 'Where spare motors wait', needs: 'set.edit' },

@@ -2,6 +2,7 @@ import Link from 'next/link';
 import type { MotorFilter } from '@/lib/register/motor-filter';
 import type { MotorLine } from '@/lib/register/queries/list-motors';
 import { LIST_NAMES, type Query, questionWith } from '../lists/asked-for';
+import { LabelsOfChosen } from '../lists/labels-of-chosen';
 import { SortHead } from '../lists/sort-head';
 import { ActionButton } from '../look/action';
 import { DataTable } from '../look/data-table';
@@ -35,11 +36,9 @@ export function MotorTable({
       <DataTable name="Motors">
         <thead>
           <tr>
-            {mayEdit && (
-              <th scope="col">
-                <span className="vh">Chosen</span>
-              </th>
-            )}
+            <th scope="col">
+              <span className="vh">Chosen</span>
+            </th>
             <SortHead {...sorted} by="number">
               Number
             </SortHead>
@@ -56,14 +55,12 @@ export function MotorTable({
         <tbody>
           {motors.map(({ motorId, motor, maker, serial, whereabouts }) => (
             <tr key={motorId}>
-              {mayEdit && (
-                <td className="pick">
-                  <label>
-                    <input type="checkbox" name="id" value={motorId} />
-                    <span className="vh">Choose {motor.id}</span>
-                  </label>
-                </td>
-              )}
+              <td className="pick">
+                <label>
+                  <input type="checkbox" name="id" value={motorId} />
+                  <span className="vh">Choose {motor.id}</span>
+                </label>
+              </td>
               <td className="id">
                 <Link href={motorPath(motor.id)}>
                   <bdi>{motor.id}</bdi>
@@ -83,14 +80,17 @@ export function MotorTable({
           ))}
         </tbody>
       </DataTable>
-      {mayEdit && (
-        <p className="below-table">
-          <ActionButton second>Move the chosen</ActionButton>
-          <Link className="to" href={`/motors/bulk${questionWith('/motors', query, {})}`}>
-            Move all {all}
-          </Link>
-        </p>
-      )}
+      <p className="below-table">
+        {mayEdit && (
+          <>
+            <ActionButton second>Move the chosen</ActionButton>
+            <Link className="to" href={`/motors/bulk${questionWith('/motors', query, {})}`}>
+              Move all {all}
+            </Link>
+          </>
+        )}
+        <LabelsOfChosen list="motors" />
+      </p>
     </form>
   );
 }

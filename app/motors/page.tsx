@@ -7,6 +7,7 @@ import { shelves } from '@/lib/register/queries/shelves';
 import { answered } from '../answered';
 import { motorsAsked, pageAsked, questionWith } from '../lists/asked-for';
 import { ExportLinks } from '../lists/export-links';
+import { LabelsLink } from '../lists/labels-link';
 import { PageLinks } from '../lists/page-links';
 import { Views } from '../lists/views';
 import { Sheet } from '../look/sheet';
@@ -66,6 +67,7 @@ export default answered(async function MotorsPage({ searchParams }: PageProps<'/
         all={all}
         what="Motors"
       />
+      <LabelsLink path="/motors" query={query} />
       <ExportLinks actor={actor} path="/motors" query={query} />
     </Sheet>
   );

@@ -8,6 +8,7 @@ import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../answered';
 import { pageAsked, questionWith, setsAsked } from '../lists/asked-for';
 import { ExportLinks } from '../lists/export-links';
+import { LabelsLink } from '../lists/labels-link';
 import { PageLinks } from '../lists/page-links';
 import { Views } from '../lists/views';
 import { Sheet } from '../look/sheet';
@@ -71,6 +72,7 @@ export default answered(async function SetsPage({ searchParams }: PageProps<'/se
         </>
       )}
       <PageLinks path="/sets" query={query} page={page} perPage={PER_PAGE} shown={sets.length} all={all} what="Sets" />
+      <LabelsLink path="/sets" query={query} />
       <ExportLinks actor={actor} path="/sets" query={query} />
     </Sheet>
   );

@@ -2,6 +2,7 @@ import Link from 'next/link';
 import type { SetFilter } from '@/lib/register/set-filter';
 import type { SetLine } from '@/lib/register/set-line';
 import { LIST_NAMES, type Query, questionWith } from '../lists/asked-for';
+import { LabelsOfChosen } from '../lists/labels-of-chosen';
 import { SortHead } from '../lists/sort-head';
 import { ActionButton } from '../look/action';
 import { DataTable } from '../look/data-table';
@@ -36,11 +37,9 @@ export function SetTable({
       <DataTable name="Sets">
         <thead>
           <tr>
-            {mayEdit && (
-              <th scope="col">
-                <span className="vh">Chosen</span>
-              </th>
-            )}
+            <th scope="col">
+              <span className="vh">Chosen</span>
+            </th>
             <SortHead {...sorted} by="tag">
               Tag
             </SortHead>
@@ -61,14 +60,12 @@ export function SetTable({
         <tbody>
           {sets.map((set) => (
             <tr key={set.setId} className={set.failedAt === null ? undefined : 'act'}>
-              {mayEdit && (
-                <td className="pick">
-                  <label>
-                    <input type="checkbox" name="id" value={set.setId} />
-                    <span className="vh">Choose {set.tag}</span>
-                  </label>
-                </td>
-              )}
+              <td className="pick">
+                <label>
+                  <input type="checkbox" name="id" value={set.setId} />
+                  <span className="vh">Choose {set.tag}</span>
+                </label>
+              </td>
               <td className="id">
                 <Link href={setPath(set.tag)}>
                   <bdi>{set.tag}</bdi>
@@ -104,14 +101,17 @@ export function SetTable({
           ))}
         </tbody>
       </DataTable>
-      {mayEdit && (
-        <p className="below-table">
-          <ActionButton second>Change the chosen</ActionButton>
-          <Link className="to" href={`/sets/bulk${questionWith('/sets', query, {})}`}>
-            Change all {all}
-          </Link>
-        </p>
-      )}
+      <p className="below-table">
+        {mayEdit && (
+          <>
+            <ActionButton second>Change the chosen</ActionButton>
+            <Link className="to" href={`/sets/bulk${questionWith('/sets', query, {})}`}>
+              Change all {all}
+            </Link>
+          </>
+        )}
+        <LabelsOfChosen list="sets" />
+      </p>
     </form>
   );
 }

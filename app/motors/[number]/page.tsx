@@ -6,6 +6,7 @@ import { DimensionTable, FaceFacts } from '@/app/dimension-table';
 import { DoubtsHere, DoubtsLink } from '@/app/doubts/doubts-here';
 import { SaidNote } from '@/app/doubts/said-note';
 import { HistoryList } from '@/app/history-list';
+import { LabelHere } from '@/app/labels/label-here';
 import { Facts } from '@/app/look/facts';
 import { MountDrawing } from '@/app/look/mount-drawing';
 import { SectionHead } from '@/app/look/section-head';
@@ -96,6 +97,7 @@ export default answered(async function MotorPage({ params, searchParams }: Props
           />
           <PlateFigures motor={motor} />
           <PlateFacts motor={motor} />
+          <LabelHere row={row} />
           {row.nameplate?.unread && (
             <>
               <SectionHead title="On the plate, not understood" />

@@ -8,6 +8,7 @@ import { OpenFaults } from '@/app/faults/open-faults';
 import { RunsAgain } from '@/app/faults/runs-again';
 import { HistoryList } from '@/app/history-list';
 import { sinceText } from '@/app/lasted';
+import { LabelHere } from '@/app/labels/label-here';
 import { Action } from '@/app/look/action';
 import { ActionBar } from '@/app/look/action-bar';
 import { Facts } from '@/app/look/facts';
@@ -103,6 +104,7 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
               </Link>
             </p>
           )}
+          <LabelHere row={row} />
           <SectionHead title="Duty" aside="what the pump asks" />
           <Facts rows={dutyFacts(set)} />
           <SectionHead title="Seat and coupling" />

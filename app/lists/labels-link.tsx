@@ -1,0 +1,14 @@
+import Link from 'next/link';
+import { type ListPath, type Query, questionWith } from './asked-for';
+
+/** Labels of all that the list shows and its other pages hold. */
+export function LabelsLink({ path, query }: { path: Exclude<ListPath, '/doubts'>; query: Query }) {
+  const question = questionWith(path, query, {}).replace(/^\?/, '&');
+  return (
+    <p className="below-table">
+      <Link className="to screen-only" href={`/labels?list=${path.slice(1)}${question}`}>
+        Print labels of this list
+      </Link>
+    </p>
+  );
+}
