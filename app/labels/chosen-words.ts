@@ -2,7 +2,7 @@ import type { WhoseLabels } from './labels-asked';
 
 /** What was chosen before the page was opened, as the first of its choices. */
 export function chosenWords({ asked, which }: WhoseLabels, all: number): string {
-  if (asked === null || which !== '') return 'choose';
+  if (asked === null || which !== '' || all === 0) return 'choose';
   switch (asked.by) {
     case 'name': {
       const names = [...asked.tags, ...asked.numbers];

@@ -70,10 +70,7 @@ function ofWhich(which: string): LabelsAsked | null {
 function all(query: Query, name: string): string[] {
   const told = query[name];
   const texts = told === undefined ? [] : Array.isArray(told) ? told : [told];
-  return texts
-    .map(oneLine)
-    .filter((text) => text !== '')
-    .slice(0, LONGEST_LIST);
+  return [...new Set(texts.map(oneLine))].filter((text) => text !== '').slice(0, LONGEST_LIST);
 }
 
 const keptOf = (query: Query, names: readonly string[]) =>

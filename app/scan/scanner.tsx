@@ -38,7 +38,6 @@ export function Scanner({
     onCode(code);
   };
   const onCodes = (texts: string[]) => {
-    if (found !== null) return;
     const codes = texts.map(readLabelCode).flatMap((read) => (read.ok ? [read.value] : []));
     const [code] = codes;
     if (code === undefined) return setSays(OTHER_CODE);
@@ -51,7 +50,13 @@ export function Scanner({
   };
   useFrames(camera, reader, { onCodes, onNoReader });
 
+  const open = () => {
+    setSays(null);
+    setFound(null);
+    camera.open();
+  };
   const onPhoto = async (file: File) => {
+    setFound(null);
     setSays('Looking for a code in the photograph.');
     let texts: string[] | null;
     try {
@@ -67,7 +72,7 @@ export function Scanner({
 
   return (
     <div className="scan">
-      <CameraView camera={camera} />
+      <CameraView camera={{ ...camera, open }} />
       <p className="scan-says" role="status">
         {found === null ? says : `Label ${labelText(found)} is read.`}
       </p>
