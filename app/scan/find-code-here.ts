@@ -9,13 +9,13 @@ interface OwnReaders {
   getSupportedFormats(): Promise<string[]>;
 }
 
-/** Where this server keeps the reader for browsers that have none; fetched when it is first needed, and from here only. */
-const READER_FILE = '/phone/zxing_reader.wasm';
-
-/** How QR codes are found here: by the browser, else by a reader of our own. Rejects when that could not be fetched. */
-export async function findCodeHere(): Promise<FindCode> {
+/**
+ * How QR codes are found here: by the browser, else by a reader of our own, whose file this server has at `readerPath`
+ * and which is fetched when it is needed. Rejects when that could not be fetched.
+ */
+export async function findCodeHere(readerPath: string): Promise<FindCode> {
   const own = await ownReader();
-  const ours = async () => (await import('./zxing-reader')).zxingReader(READER_FILE);
+  const ours = async () => (await import('./zxing-reader')).zxingReader(readerPath);
   if (own === null) return ours();
   let find: FindCode = async (canvas) => (await own.detect(canvas)).map(({ rawValue }) => rawValue);
   return async (canvas) => {

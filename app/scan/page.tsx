@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import { answered } from '../answered';
 import { Sheet } from '../look/sheet';
+import { phoneFiles } from '../phone-files';
 import { personOf, whoMay } from '../who-is-here';
 import { ScanHere } from './scan-here';
 
@@ -12,7 +13,7 @@ export default answered(async function ScanPage() {
   return (
     <Sheet person={personOf(actor)} back={{ href: '/', words: 'Register' }}>
       <h1 className="page">Scan a label</h1>
-      <ScanHere />
+      <ScanHere readerPath={phoneFiles().zxing} />
     </Sheet>
   );
 });

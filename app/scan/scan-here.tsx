@@ -5,7 +5,7 @@ import { labelPath } from '@/lib/plant/label-code';
 import { Scanner } from './scanner';
 
 /** The scanner as a page of the register: a code leads to what carries it. */
-export function ScanHere() {
+export function ScanHere({ readerPath }: { readerPath: string }) {
   const router = useRouter();
-  return <Scanner onCode={(code) => router.push(labelPath(code))} />;
+  return <Scanner readerPath={readerPath} onCode={(code) => router.push(labelPath(code))} />;
 }

@@ -18,16 +18,19 @@ const OTHER_CODE = 'That code is not of a label of this register.';
  * server or of Next, since the phone's own pages hold it too.
  */
 export function Scanner({
+  readerPath,
   onCode,
   onLeave,
 }: {
+  /** Where this server has zxing_reader.wasm, for browsers that read no codes themselves. */
+  readerPath: string;
   /** The code, eight signs, as soon as one is read. */
   onCode: (code: string) => void;
   onLeave?: () => void;
 }) {
   const id = useId();
   const camera = useCamera();
-  const reader = useReader();
+  const reader = useReader(readerPath);
   const [says, setSays] = useState<string | null>(null);
   const [found, setFound] = useState<string | null>(null);
 

@@ -228,7 +228,6 @@ test.describe('without script', () => {
 });
 
 test('a photo of a code is read, one without is told, and so is another code', async ({ page }) => {
-  await servesReader(page);
   const picture = await drawnCode(page, `tag=${TAG}`);
   await page.goto('/scan');
   const choose = async (buffer: Buffer, mimeType = 'image/jpeg') =>
@@ -255,7 +254,6 @@ test.describe('with a camera', () => {
         ...shapeOf(info.project.name),
       });
       const seen = await context.newPage();
-      await servesReader(seen);
       const hosts = new Set<string>();
       seen.on('request', (request) => hosts.add(new URL(request.url()).host));
       const complaints = complaintsOf(seen);
@@ -273,7 +271,6 @@ test.describe('with a camera', () => {
     await withBrowser(CAMERA, async (open) => {
       const context = await open({ baseURL: String(baseURL), ...shapeOf(info.project.name) });
       const page = await context.newPage();
-      await servesReader(page);
       await page.addInitScript(() => {
         const given = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
         navigator.mediaDevices.getUserMedia = async (asked) => {
@@ -347,9 +344,3 @@ async function withBrowser(flags: string[], use: (open: Open) => Promise<void>):
 
 const shapeOf = (project: string): BrowserContextOptions =>
   project === 'phone' ? { viewport: { width: 360, height: 740 }, hasTouch: true } : {};
-
-/** The reader's file, until the server has it in its own folder. */
-const servesReader = (page: Page) =>
-  page.route('**/phone/zxing_reader.wasm', (route) =>
-    route.fulfill({ path: 'node_modules/zxing-wasm/dist/reader/zxing_reader.wasm', contentType: 'application/wasm' }),
-  );
