@@ -34,7 +34,7 @@ test('with words and a photograph, shown with the fault; put right where it stan
   page,
 }, info) => {
   const tag = faultSetsOf(info.project.name).repaired;
-  const words = `Growls, ${info.project.name} ${info.retry}`;
+  const words = `Growls, ${info.project.name} ${crypto.randomUUID().slice(0, 8)}`;
   await page.goto(`/sets/${tag}/failed`);
   await page.getByText('Several, in words, or with a photograph').click();
   await page.getByLabel('Noise or shaking').check();

@@ -7,8 +7,8 @@ import { read } from '@/lib/plant/reading';
 import { repairFigures } from '@/lib/plant/repair-figures';
 import { endRepair } from '@/lib/register/commands/end-repair';
 import { tellRepair } from '@/lib/register/commands/tell-repair';
-import { readNumber } from '@/lib/units/read-number';
 import { FIGURE_LABELS, FIGURES } from './repair-fields';
+import { signedNumber } from './signed-number';
 
 const LABELS = {
   ...{ repairId: 'The repair', version: 'The repair', isRewind: 'What is renewed', decision: 'The decision' },
@@ -22,7 +22,7 @@ export const tellRepairHere = async (_before: AskState, form: FormData): Promise
     for (const { name, min, max } of FIGURES) {
       const typed = one(name).trim();
       if (typed === '') continue;
-      const figure = readNumber(typed.replace('−', '-'), { min, max });
+      const figure = signedNumber(typed, { min, max });
       if (!figure.ok)
         return { outcome: 'refused', problems: figure.problems.map((problem) => ({ ...problem, path: name })) };
       told[name] = figure.value;

@@ -54,12 +54,16 @@ export function RepairWorkedOut({ told, from, currency }: CaseWithOrigins & { cu
         ]}
       />
       <SectionHead title="Customary rules" aside="they may contradict each other" />
-      <Facts
-        rows={out.rules.map(({ rule, answer }) => ({
-          label: `Customary: ${rule.says} (${rule.source})`,
-          value: ANSWERS[answer],
-        }))}
-      />
+      <ul className="history">
+        {out.rules.map(({ rule, answer }) => (
+          <li key={rule.id}>
+            <p>
+              {rule.says}: <b>{ANSWERS[answer]}</b>
+            </p>
+            <p className="label">{rule.source}</p>
+          </li>
+        ))}
+      </ul>
       <p className="label pt-3">
         Change by a rewind: {MEASURED_CHANGE.source}. Undiscounted, at one price; the wait, the slip and the spare that
         is missing meanwhile are not in it. A competent person decides.
