@@ -17,7 +17,7 @@ export function FindForm({ typed, wrong }: { typed?: string; wrong?: string }) {
             type="search"
             defaultValue={typed}
             maxLength={LONGEST_FIND}
-            placeholder="Tag, service or label"
+            placeholder="Tag or service"
             autoComplete="off"
             autoCapitalize="characters"
             spellCheck={false}

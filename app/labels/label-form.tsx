@@ -31,35 +31,37 @@ export function LabelForm({
       {whose.kept.map(([name, value]) => (
         <input key={`${name} ${value}`} type="hidden" name={name} value={value} />
       ))}
+      <SelectField
+        label="Labels of"
+        name="which"
+        empty={chosen}
+        options={[
+          { value: 'sets', words: 'all sets' },
+          ...areas.map(({ areaId, name }) => ({ value: `area ${areaId}`, words: `sets of ${name}` })),
+          { value: 'motors', words: 'all motors' },
+          ...stores.map(({ storeId, name }) => ({ value: `store ${storeId}`, words: `motors in ${name}` })),
+        ]}
+        defaultValue={whose.which}
+      />
+      <SelectField
+        label="Paper"
+        name="paper"
+        options={PAPERS.map(({ id, words }) => ({ value: id, words }))}
+        defaultValue={paper.id}
+      />
       <div className="two">
-        <SelectField
-          label="Labels of"
-          name="which"
-          empty={chosen}
-          options={[
-            { value: 'sets', words: 'all sets' },
-            ...areas.map(({ areaId, name }) => ({ value: `area ${areaId}`, words: `sets of ${name}` })),
-            { value: 'motors', words: 'all motors' },
-            ...stores.map(({ storeId, name }) => ({ value: `store ${storeId}`, words: `motors in ${name}` })),
-          ]}
-          defaultValue={whose.which}
-        />
-        <SelectField
-          label="Paper"
-          name="paper"
-          options={PAPERS.map(({ id, words }) => ({ value: id, words }))}
-          defaultValue={paper.id}
-        />
-        <Field
-          label="First label"
-          name="start"
-          inputMode="numeric"
-          defaultValue={start}
-          maxLength={3}
-          autoComplete="off"
-          hint={`1 to ${onASheet(paper)}, counted along the rows`}
-          error={wrong('start')}
-        />
+        {onASheet(paper) > 1 && (
+          <Field
+            label="First label"
+            name="start"
+            inputMode="numeric"
+            defaultValue={start}
+            maxLength={3}
+            autoComplete="off"
+            hint={`1 to ${onASheet(paper)}, counted along the rows`}
+            error={wrong('start')}
+          />
+        )}
         <Field
           label="Copies of each"
           name="copies"

@@ -30,7 +30,9 @@ export function printAsked(query: Query): { print: PrintAsked; problems: FormPro
     return 1;
   };
   // A place of the sheet that was pressed goes before what stands in the field.
-  const start = whole('start', query.first ?? query.start, onASheet(paper), 'First label');
+  // A roll has no sheet that others were taken from.
+  const places = onASheet(paper);
+  const start = places === 1 ? 1 : whole('start', query.first ?? query.start, places, 'First label');
   const copies = whole('copies', query.copies, MOST_COPIES, 'Copies');
   const part = whole('part', query.part, 10_000, 'Part');
   return { print: { paper, start, copies, part }, problems };

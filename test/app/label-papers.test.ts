@@ -78,6 +78,10 @@ describe('how labels are to be printed', () => {
       { start: '5', first: '9' },
       { start: 9, copies: 1, part: 1 },
     ],
+    [
+      { start: '9', paper: 'roll-62' },
+      { start: 1, copies: 1, part: 1 },
+    ],
     [{ start: ['5', '6'] }, { start: 1, copies: 1, part: 1 }],
   ])('%j is %j', (query, print) => expect(printAsked(query)).toMatchObject({ print, problems: [] }));
 
