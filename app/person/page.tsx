@@ -4,7 +4,6 @@ import { ownUnits } from '@/lib/register/queries/own-units';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../answered';
 import { AskForm } from '../ask-form';
-import { ActionButton } from '../look/action';
 import { Facts } from '../look/facts';
 import { SectionHead } from '../look/section-head';
 import { Sheet } from '../look/sheet';
@@ -13,6 +12,7 @@ import { ROLE_WORDS } from '../role-words';
 import { SessionLines } from '../session-lines';
 import { personOf, sessionHere, whoMay } from '../who-is-here';
 import { changePasswordHere, changeUnitsHere } from './ask-self';
+import { SignOutForm } from './sign-out-form';
 
 export const metadata: Metadata = { title: 'Signed in' };
 
@@ -45,9 +45,7 @@ export default answered(async function PersonPage() {
           ]}
         />
       </div>
-      <form method="post" action="/sign-out" className="mt-6 grid">
-        <ActionButton second>Sign out</ActionButton>
-      </form>
+      <SignOutForm />
       <SectionHead title="Units" />
       <AskForm
         id="units-form"

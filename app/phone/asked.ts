@@ -1,5 +1,6 @@
 import type { MountDrawingProps } from '@/app/look/mount-drawing';
 import type { Mount } from '@/lib/drawing/mount';
+import type { Job } from '@/lib/job/job';
 import type { Result } from '@/lib/matching/assess';
 import type { Candidate, Unoffered } from '@/lib/matching/offer/candidate';
 import type { Ranked } from '@/lib/matching/offer/ranked';
@@ -80,6 +81,8 @@ export interface CandidateHere {
   unoffered: Unoffered | null;
   result: Result;
   drawing: MountDrawingProps;
+  /** Its steps, figures and leads. */
+  job: Job;
   about: About;
 }
 

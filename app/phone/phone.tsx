@@ -6,6 +6,7 @@ import { CandidatesScreen } from './screens/candidates-screen';
 import { ElsewhereScreen } from './screens/elsewhere-screen';
 import { FaultScreen } from './screens/fault-screen';
 import { HomeScreen } from './screens/home-screen';
+import { JobScreen } from './screens/job-screen';
 import { LabelScreen } from './screens/label-screen';
 import { MotorScreen } from './screens/motor-screen';
 import { NoPackScreen } from './screens/no-pack-screen';
@@ -39,6 +40,7 @@ function Screen({ view, status }: { view: View; status: Answer<Status> }) {
     case 'candidate':
       return <CandidateScreen status={status} tag={view.tag} number={view.number} />;
     case 'job':
+      return <JobScreen status={status} tag={view.tag} number={view.number} />;
     case 'swap':
       return <SwapScreen status={status} tag={view.tag} number={view.number} />;
     case 'fault':

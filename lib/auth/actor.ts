@@ -15,14 +15,24 @@ export async function signedInOf(headers: Headers): Promise<{ actor: Actor; sess
   if (!found) return null;
   const { session, user } = found;
   const idleMs = Date.now() - session.lastSeenAt.getTime();
-  if (user.retiredAt || !isRole(user.role) || idleMs > IDLE_HOURS * 3_600_000) {
+  if (user.retiredAt || !isRole(user.role)) {
     await db.session.deleteMany({ where: { id: session.id } });
     return null;
   }
+  // It is over, and stays until its last day: so a phone can be told that nobody ended it.
+  if (isIdle(session)) return null;
   if (idleMs > SEEN_EVERY_MS)
     await db.session.updateMany({ where: { id: session.id }, data: { lastSeenAt: new Date() } });
   const actor = { userId: user.id, siteId: user.siteId, role: user.role, name: user.name };
   return { actor, sessionId: session.id };
 }
+
+/** Whether the session of these headers only went unused for too long: nobody signed out, and nobody ended it. */
+export async function hasGoneIdle(headers: Headers): Promise<boolean> {
+  const found = await auth.api.getSession({ headers });
+  return found !== null && !found.user.retiredAt && isIdle(found.session);
+}
+
+const isIdle = ({ lastSeenAt }: { lastSeenAt: Date }) => Date.now() - lastSeenAt.getTime() > IDLE_HOURS * 3_600_000;
 
 const isRole = (role: string): role is Role => (ROLES as readonly string[]).includes(role);

@@ -25,7 +25,3 @@ export function stepsOf(set: PumpSet, motor: Motor, predicted: Predicted): Step[
   ];
   return steps.sort((a, b) => STEP_IDS.indexOf(a.id) - STEP_IDS.indexOf(b.id));
 }
-
-/** Said once a job, above its steps. */
-export const WHO_DECIDES =
-  'Bedplate proposes; a competent person decides. Electrical and area-classified work is for licensed or competent people, to local codes.';

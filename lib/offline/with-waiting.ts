@@ -1,31 +1,34 @@
-import type { OutboxMessage } from './outbox';
+import { faultText } from '@/lib/plant/fault';
+import type { FaultBody, OutboxMessage, SwapBody } from './outbox';
 import type { PlantInHand } from './plant-in-hand';
 
-/** The plant as it will be when what waits has gone in: a motor that was put in stands where it was put. */
+/** The plant as it will be when what waits has gone in: a motor that was put in stands where it was put, a fault is open. */
 export function withWaiting(plant: PlantInHand, messages: readonly OutboxMessage[]): PlantInHand {
-  const swaps = messages.filter(isSwap);
-  if (swaps.length === 0) return plant;
-  const motors = new Map(plant.motors);
-  const sets = new Map(plant.sets);
-  for (const { body } of swaps) {
-    const { setId, motorInId, motorOutId, outTo } = body;
-    const out = motorOutId === null ? undefined : motors.get(motorOutId);
-    if (out !== undefined && outTo !== null)
-      motors.set(out.id, {
-        ...out,
-        place: outTo.place,
-        setId: null,
-        shelfId: outTo.place === 'on-shelf' ? outTo.shelfId : null,
-        store: null,
-        shelf: null,
-      });
-    const taken = motors.get(motorInId);
-    if (taken !== undefined)
-      motors.set(taken.id, { ...taken, place: 'in-set', setId, shelfId: null, store: null, shelf: null });
-    const set = sets.get(setId);
-    if (set !== undefined) sets.set(setId, { ...set, faults: [] });
+  if (messages.length === 0) return plant;
+  const next = { sets: new Map(plant.sets), motors: new Map(plant.motors) };
+  for (const { kind, key, body } of messages) {
+    if (kind === 'swap') swapIn(next, body as SwapBody);
+    if (kind === 'fault') faultIn(next, key, body as FaultBody);
   }
-  return { sets, motors };
+  return next;
 }
 
-const isSwap = (message: OutboxMessage): message is OutboxMessage<'swap'> => message.kind === 'swap';
+function swapIn({ sets, motors }: PlantInHand, { setId, motorInId, motorOutId, outTo }: SwapBody) {
+  const nowhere = { setId: null, shelfId: null, store: null, shelf: null };
+  const out = motorOutId === null ? undefined : motors.get(motorOutId);
+  if (out !== undefined && outTo !== null) {
+    const shelfId = outTo.place === 'on-shelf' ? outTo.shelfId : null;
+    motors.set(out.id, { ...out, ...nowhere, place: outTo.place, shelfId });
+  }
+  const taken = motors.get(motorInId);
+  if (taken !== undefined) motors.set(taken.id, { ...taken, ...nowhere, place: 'in-set', setId });
+  const set = sets.get(setId);
+  if (set !== undefined) sets.set(setId, { ...set, faults: [] });
+}
+
+function faultIn({ sets }: PlantInHand, key: string, { setId, seen, says, seenAt }: FaultBody) {
+  const set = sets.get(setId);
+  if (set === undefined || seenAt === null) return;
+  const fault = { id: key, says: faultText({ seen, says }), at: seenAt, by: 'recorded on this phone' };
+  sets.set(setId, { ...set, faults: [fault, ...set.faults] });
+}

@@ -77,6 +77,15 @@ test('S12 who is signed out, or never was in, is told to wipe what the phone kee
     expect(await ask(headers)).toMatchObject({ status: 401, body: { status: 401, wipe: true } });
 });
 
+test('S12 a session that only went unused keeps the pack, as often as it asks, and is over all the same', async () => {
+  const { cookie, actor } = await signedIn('technician');
+  const lastSeenAt = new Date(Date.now() - 12.1 * 3_600_000);
+  await db.session.updateMany({ where: { userId: actor.userId }, data: { lastSeenAt } });
+  for (const _time of [1, 2]) expect(await ask({ cookie })).toMatchObject({ status: 401, body: { wipe: false } });
+  await db.user.update({ where: { id: actor.userId }, data: { retiredAt: new Date() } });
+  expect(await ask({ cookie })).toMatchObject({ status: 401, body: { wipe: true } });
+});
+
 test('S12 S22 a session that was ended elsewhere is told so: by a new password, and by retirement', async () => {
   const [first, second] = [await signedIn('technician'), await signedIn('technician')];
   const changed = { sessionId: 'of another browser', old: PASSWORD, password: 'quarry-heron-tarpaulin' };

@@ -10,6 +10,15 @@ const FAULT_SETS = {
   phone: { quick: 'OR-110', repaired: 'RF-103', swapped: 'EF-108' },
 } as const;
 
+/** What is recorded at the pump. */
+export const PUMP_SETS = {
+  whole: 'BG-102',
+  taken: 'BG-103',
+  taker: 'SK-110',
+  tabs: 'BG-104',
+  fault: 'EF-107',
+} as const;
+
 export const faultSetsOf = (project: string) => FAULT_SETS[project === 'phone' ? 'phone' : 'desk'];
 
 /** Swaps are tried on these and refused. */
@@ -19,6 +28,7 @@ export const ownSetsOf = (project: string) => OWN_SETS[project === 'phone' ? 'ph
 
 const TAKEN: readonly string[] = [
   REFUSED,
+  ...Object.values(PUMP_SETS),
   ...[...Object.values(OWN_SETS), ...Object.values(FAULT_SETS)].flatMap((sets) => Object.values(sets)),
 ];
 

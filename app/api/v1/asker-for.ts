@@ -7,7 +7,7 @@ import { problem } from './problem';
 
 /** What is for people alone: `signedOut` is told in the refusal of who is not signed in, for the phone’s own program. */
 export interface BySession {
-  signedOut: object;
+  signedOut: (headers: Headers) => object | Promise<object>;
 }
 
 /** Who asks, by token or by session, if they may; or the answer that refuses them. A request with a token is judged by it alone. */
@@ -19,7 +19,8 @@ export async function askerFor(
   const bearer = bearerOf(request.headers);
   if (bearer !== null) return askerByToken(bearer, bySession === null ? scopesFor(action, request.method) : [], action);
   const actor = await actorOf(request.headers);
-  if (actor === null && bySession !== null) return problem(401, 'Nobody is signed in.', [], bySession.signedOut);
+  if (actor === null && bySession !== null)
+    return problem(401, 'Nobody is signed in.', [], await bySession.signedOut(request.headers));
   if (actor === null) return challenged(problem(401, 'Sign in first, or send a token.'), 'Bearer');
   return may(actor, action) ? actor : problem(403, 'Your role may not do this.');
 }

@@ -10,7 +10,6 @@ import { PointFigures } from '@/app/sets/[tag]/candidates/[motor]/point-figures'
 import { Where } from '@/app/sets/[tag]/candidates/candidate-lines';
 import { CautionList } from '@/app/sets/[tag]/caution-list';
 import { chainOf, workItems } from '@/app/sets/[tag]/work-items';
-import { jobOf } from '@/lib/job/job';
 import type { CandidateHere, Status } from '../asked';
 import { Asked } from '../look/asked';
 import { PhoneSheet } from '../look/phone-sheet';
@@ -31,7 +30,7 @@ export function CandidateScreen({ status, tag, number }: { status: Answer<Status
 }
 
 function CandidateSheet({ here }: { here: CandidateHere }) {
-  const { set, pumpSet, candidate, result, drawing, unoffered, about } = here;
+  const { set, pumpSet, candidate, result, drawing, job, unoffered, about } = here;
   const { motor } = candidate;
   const { settings } = about.site;
   const isUnsuitable = result.verdict === 'unsuitable';
@@ -65,7 +64,7 @@ function CandidateSheet({ here }: { here: CandidateHere }) {
       <PointFigures point={result.operatingPoint} />
       <FindingsToKnow findings={result.findings} />
       <FindingsThatFit findings={result.findings} />
-      {!isUnsuitable && <CautionList steps={jobOf(pumpSet, motor, result.findings, { settings, asOf }).steps} />}
+      {!isUnsuitable && <CautionList steps={job.steps} />}
       <CandidateActions tag={set.tag} candidate={candidate} verdict={result.verdict} unoffered={unoffered} />
     </>
   );

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { TitleBlock } from '@/app/look/title-block';
 import { candidatesPath, setPath } from '@/app/paths';
-import { OUTBOX_VERSION, type OutboxMessage } from '@/lib/offline/outbox';
+import { OUTBOX_VERSION } from '@/lib/offline/outbox';
 import { faultText, SEEN, SEEN_WORDS, type Seen } from '@/lib/plant/fault';
 import { ask, tellChanged } from '../ask';
 import type { Status } from '../asked';
@@ -26,7 +26,7 @@ export function FaultScreen({ status, tag }: { status: Answer<Status>; tag: stri
       </PhoneSheet>
     );
   const { set } = answer.value;
-  const report = async (seen: readonly Seen[]) => {
+  const report = async (seen: Seen[]) => {
     const says = words.trim() === '' ? null : words.trim();
     const kept = await ask('keep', {
       waiting: {
@@ -40,7 +40,7 @@ export function FaultScreen({ status, tag }: { status: Answer<Status>; tag: stri
           userId: about.userId,
           siteId: about.siteId,
           body: { setId: set.id, seen, says, seenAt: new Date().toISOString() },
-        } as unknown as OutboxMessage,
+        },
       },
     });
     if (kept.outcome === 'refused') return setRefused(kept.says);

@@ -5,6 +5,7 @@ import { setPath } from '@/app/paths';
 import type { PackSet } from '@/lib/offline/pack';
 import type { Status } from '../asked';
 import { PhoneSheet } from '../look/phone-sheet';
+import { SignOut } from '../look/sign-out';
 import { recentTags } from '../recent-tags';
 import { type Answer, useAsk } from '../use-ask';
 
@@ -103,6 +104,7 @@ function Down({ status }: { status: Answer<Status> }) {
         </a>{' '}
         <span className="label">(with a network)</span>
       </p>
+      <SignOut status={status.value} />
     </>
   );
 }

@@ -6,7 +6,6 @@ import { candidatePath, setPath } from '@/app/paths';
 import type { SwapState } from '@/app/sets/[tag]/swap/[motor]/swap-state';
 import { UNOFFERED_WORDS } from '@/app/sets/[tag]/unoffered-words';
 import { workItems } from '@/app/sets/[tag]/work-items';
-import { jobOf } from '@/lib/job/job';
 import type { Pack } from '@/lib/offline/pack';
 import { tellChanged } from '../ask';
 import type { CandidateHere, Status } from '../asked';
@@ -37,11 +36,10 @@ export function SwapScreen({ status, tag, number }: { status: Answer<Status>; ta
 }
 
 function SwapSheet({ here, motorInId, shelves }: { here: CandidateHere; motorInId: string; shelves: Pack['shelves'] }) {
-  const { set, pumpSet, motorOutId, candidate, result, unoffered, about } = here;
+  const { set, pumpSet, motorOutId, candidate, result, job, unoffered, about } = here;
   const { motor } = candidate;
   const by = { settings: about.site.settings, asOf: todayAt(about) };
   const work = workItems(result, motor, by.settings, by.asOf);
-  const job = jobOf(pumpSet, motor, result.findings, by);
   const act = async (form: FormData): Promise<SwapState> => {
     const kept = await keepSwap(form, here, motorInId, work);
     if (kept.outcome !== 'asked') return kept;

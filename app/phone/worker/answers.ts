@@ -1,8 +1,10 @@
 import { comparison } from '@/app/sets/[tag]/candidates/[motor]/comparison';
 import { mountOfMotor } from '@/lib/drawing/mount';
+import { jobOf } from '@/lib/job/job';
 import { assess } from '@/lib/matching/assess';
 import { buyable } from '@/lib/matching/buy/buyable';
 import { ratingRowOf } from '@/lib/matching/context/rating-row';
+import { defaultSettings } from '@/lib/matching/default-settings';
 import { judgeAlone } from '@/lib/matching/offer/judge-alone';
 import { ranked } from '@/lib/matching/offer/ranked';
 import { findInHand } from '@/lib/offline/find-in-hand';
@@ -17,7 +19,6 @@ import {
 } from '@/lib/offline/plant-in-hand';
 import type { AssessCase } from '@/lib/plant/assess-case';
 import type { Motor } from '@/lib/plant/motor';
-import type { SiteSettings } from '@/lib/plant/site-settings';
 import { motorDimensions } from '@/lib/standards/motor-dimensions';
 import type { AskName, Asks, CandidateHere, Status } from '../asked';
 import { todayAt } from '../today-at';
@@ -109,10 +110,8 @@ export const answers: Answers = {
     await wipe({ outboxToo: true });
     return null;
   },
-  assess: ({ case: told }) => {
-    const { settings, ...asked } = told as AssessCase & { settings: SiteSettings };
-    return JSON.stringify(assess(asked, settings));
-  },
+  // The very text that the command line prints.
+  assess: ({ case: told }) => JSON.stringify(assess(told as AssessCase, defaultSettings), null, 2),
 };
 
 /** What waits goes first: the snapshot that comes after holds it. */
@@ -160,7 +159,9 @@ function candidate({ tag, number }: { tag: string; number: string }): CandidateH
   if (here === null) return null;
   const result = judgeAlone(here.candidate, pumpSet, held.about.site.settings, today());
   const drawing = comparison(pumpSet, here.candidate.motor, result.findings);
-  return { set, pumpSet, motorOutId, result, drawing, about: held.about, ...here };
+  const by = { settings: held.about.site.settings, asOf: today() };
+  const job = jobOf(pumpSet, here.candidate.motor, result.findings, by);
+  return { set, pumpSet, motorOutId, result, drawing, job, about: held.about, ...here };
 
   function bought() {
     const found = buyable(pumpSet).find(({ id }) => id === number);

@@ -69,8 +69,10 @@ async function sent(one: Waiting): Promise<'settled' | 'later'> {
     case 409:
       await change(one.key, { state: 'taken', told: await toldIn(response) });
       return 'settled';
+    case 400:
     case 403:
     case 413:
+    case 415:
     case 422:
       await change(one.key, { state: 'refused', told: await toldIn(response) });
       return 'settled';

@@ -10,7 +10,7 @@ import { outboxMessage } from '@/lib/register/outbox/message';
 
 const MOST_MB = Math.max(...Object.values(CARRIERS).map(({ mostMb }) => mostMb));
 
-const signedOut = { outcome: 'signed-out' } satisfies OutboxAnswer;
+const signedOut = () => ({ outcome: 'signed-out' }) satisfies OutboxAnswer;
 
 /** Takes one message that waited on a phone, and carries it out once for its key (R2 R5 R12). */
 export const POST = (request: Request) =>

@@ -2,13 +2,17 @@ import { z } from 'zod';
 import { askedBy } from '@/app/api/v1/asked-by';
 import { answer, problem } from '@/app/api/v1/problem';
 import { querySent } from '@/app/api/v1/query-sent';
+import { hasGoneIdle } from '@/lib/auth/actor';
 import type { PackRefused } from '@/lib/offline/pack';
 import { packSince } from '@/lib/register/queries/pack';
 
 const asked = z.strictObject({ since: z.string().max(200).optional(), page: z.string().max(400).optional() });
 
-/** Whose session has ended, wherever it was ended, has their pack wiped (S12). A network that fails says no such thing. */
-const signedOut = { wipe: true } satisfies Partial<PackRefused>;
+/**
+ * Whose session was ended, wherever that was, has their pack wiped (S12). One that only went unused for hours keeps it: the
+ * phone may be on the way to a pump. A network that fails says no such thing.
+ */
+const signedOut = async (headers: Headers) => ({ wipe: !(await hasGoneIdle(headers)) }) satisfies Partial<PackRefused>;
 
 /** The site of who is signed in, as their phone keeps it: whole, or what has changed since a cursor. */
 export const GET = (request: Request) =>

@@ -1,6 +1,6 @@
 import { SectionHead } from '@/app/look/section-head';
 import { STAGE_WORDS, STAGES, type Step } from '@/lib/job/step';
-import { WHO_DECIDES } from '@/lib/job/steps';
+import { WHO_DECIDES } from '@/lib/job/who-decides';
 
 /** The steps of a job as they are heeded, stage by stage, and who decides. */
 export function CautionList({ steps }: { steps: readonly Step[] }) {

@@ -12,7 +12,7 @@ import { candidatePath, jobPath, swapFormPath, written } from '@/app/paths';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { must } from '@/lib/auth/may';
 import { jobOf } from '@/lib/job/job';
-import { WHO_DECIDES } from '@/lib/job/steps';
+import { WHO_DECIDES } from '@/lib/job/who-decides';
 import { judgeAlone } from '@/lib/matching/offer/judge-alone';
 import { candidateFor } from '@/lib/register/candidate-for';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
