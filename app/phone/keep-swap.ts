@@ -3,9 +3,9 @@ import { requestOf } from '@/app/sets/[tag]/swap/[motor]/request-of';
 import { problemsOf } from '@/app/sets/[tag]/swap/[motor]/swap-problems';
 import type { SwapState } from '@/app/sets/[tag]/swap/[motor]/swap-state';
 import type { WorkItem } from '@/app/sets/[tag]/work-items';
-import { OUTBOX_VERSION, type SwapBody } from '@/lib/offline/outbox';
-import { ask } from './ask';
+import type { SwapBody } from '@/lib/offline/outbox';
 import type { CandidateHere } from './asked';
+import { keepMessage } from './keep-message';
 
 /** Keeps the swap as told in the form, to go up when there is a network. `asked`: it is kept. Nothing typed is lost. */
 export async function keepSwap(
@@ -22,24 +22,16 @@ export async function keepSwap(
   const told = { setId: set.id, motorInId, motorOutId, fromSetId };
   const { key, ...request } = requestOf(values, quantities, told, work, result.findings);
   const out = pumpSet.failed === null ? '' : `, ${pumpSet.failed.id} out`;
-  const kept = await ask('keep', {
-    waiting: {
-      key,
-      tag: set.tag,
-      says: `${candidate.motor.id} in${out}. ${request.why}`,
-      message: {
-        version: OUTBOX_VERSION,
-        kind: 'swap',
-        key,
-        userId: about.userId,
-        siteId: about.siteId,
-        // What the form may hold was just held against its problems.
-        body: {
-          ...(request as Omit<SwapBody, 'doneAt' | 'judged'>),
-          doneAt: new Date().toISOString(),
-          judged: { verdict: result.verdict, hours: result.hours, at: about.at },
-        },
-      },
+  const kept = await keepMessage(about, {
+    kind: 'swap',
+    key,
+    tag: set.tag,
+    says: `${candidate.motor.id} in${out}. ${request.why}`,
+    // What the form may hold was just held against its problems.
+    body: {
+      ...(request as Omit<SwapBody, 'doneAt' | 'judged'>),
+      doneAt: new Date().toISOString(),
+      judged: { verdict: result.verdict, hours: result.hours, at: about.at },
     },
   });
   return kept.outcome === 'kept' ? { outcome: 'asked', values } : { outcome: 'away', values, says: kept.says };

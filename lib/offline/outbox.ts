@@ -69,12 +69,21 @@ export interface ReadingsBody {
   takenAt: string | null;
 }
 
+/** A photograph of a fault, by the key of the message that told it; it is sent after that one. */
+export interface PictureBody {
+  faultKey: string;
+  caption: string | null;
+  /** A JPEG, PNG or WebP picture in base64, made small by the phone. */
+  base64: string;
+}
+
 /** What each kind of message says in today's version. */
 export interface OutboxBodies {
   swap: SwapBody;
   fault: FaultBody;
   'fault-closed': FaultClosedBody;
   readings: ReadingsBody;
+  picture: PictureBody;
 }
 export type OutboxKind = keyof OutboxBodies;
 

@@ -1,6 +1,9 @@
 import { faultText } from '@/lib/plant/fault';
-import type { FaultBody, OutboxMessage, SwapBody } from './outbox';
+import type { FaultBody, FaultClosedBody, OutboxMessage, SwapBody } from './outbox';
 import type { PlantInHand } from './plant-in-hand';
+
+/** Who told a fault that the register does not have yet. Its id is the key of its message. */
+export const RECORDED_HERE = 'recorded on this phone';
 
 /** The plant as it will be when what waits has gone in: a motor that was put in stands where it was put, a fault is open. */
 export function withWaiting(plant: PlantInHand, messages: readonly OutboxMessage[]): PlantInHand {
@@ -9,6 +12,7 @@ export function withWaiting(plant: PlantInHand, messages: readonly OutboxMessage
   for (const { kind, key, body } of messages) {
     if (kind === 'swap') swapIn(next, body as SwapBody);
     if (kind === 'fault') faultIn(next, key, body as FaultBody);
+    if (kind === 'fault-closed') faultOut(next, body as FaultClosedBody);
   }
   return next;
 }
@@ -29,6 +33,13 @@ function swapIn({ sets, motors }: PlantInHand, { setId, motorInId, motorOutId, o
 function faultIn({ sets }: PlantInHand, key: string, { setId, seen, says, seenAt }: FaultBody) {
   const set = sets.get(setId);
   if (set === undefined || seenAt === null) return;
-  const fault = { id: key, says: faultText({ seen, says }), at: seenAt, by: 'recorded on this phone' };
+  const fault = { id: key, says: faultText({ seen, says }), at: seenAt, by: RECORDED_HERE };
   sets.set(setId, { ...set, faults: [fault, ...set.faults] });
+}
+
+function faultOut({ sets }: PlantInHand, { faultId, faultKey }: FaultClosedBody) {
+  for (const set of sets.values()) {
+    const left = set.faults.filter(({ id }) => id !== faultId && id !== faultKey);
+    if (left.length < set.faults.length) sets.set(set.id, { ...set, faults: left });
+  }
 }

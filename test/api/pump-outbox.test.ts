@@ -5,6 +5,7 @@ import { db } from '@/lib/db/client';
 import type { OutboxMessage } from '@/lib/offline/outbox';
 import { makeToken } from '@/lib/register/commands/make-token';
 import { registerPlaces } from '@/lib/register/commands/register-places';
+import { jpeg } from '../picture/made';
 import { addMotors, addSets, got, plainSet, plate } from '../register/plant';
 import { signedIn } from './signed-in';
 
@@ -137,4 +138,27 @@ test('who is not signed in is told so, and a token sends nothing', async () => {
   const refused = await send(message(), { authorization: `Bearer ${made.secret}`, ...JSON_TYPE });
   expect([refused.status, refused.body.outcome]).toEqual([403, undefined]);
   expect(await swaps()).toBe(0);
+});
+
+test('a photograph of a fault told at the pump is kept once, with the fault, and of this site only', async () => {
+  const { userId, siteId } = person.actor;
+  const key = randomUUID();
+  const at = { version: 2, userId, siteId };
+  const fault = { ...at, kind: 'fault', key, body: { setId: ids.setId, seen: ['smell'], says: null, seenAt: null } };
+  const base64 = Buffer.from(await jpeg()).toString('base64');
+  const picture = { ...at, kind: 'picture', key: randomUUID(), body: { faultKey: key, caption: null, base64 } };
+  expect(await send(picture)).toMatchObject({ status: 422, body: { problems: [{ path: 'body.faultKey' }] } });
+  expect((await send(fault)).status).toBe(200);
+  for (const isRepeat of [false, true])
+    expect(await send(picture)).toMatchObject({ status: 200, body: { outcome: 'saved', isRepeat } });
+  const kept = await db.attachment.findMany({
+    where: { siteId },
+    select: { setId: true, fault: { select: { key: true } } },
+  });
+  expect(kept).toEqual([{ setId: ids.setId, fault: { key } }]);
+  const drawing = { ...picture.body, base64: Buffer.from('<svg onload="alert(1)"/>').toString('base64') };
+  expect((await send({ ...picture, body: drawing })).status).toBe(422);
+  const other = await signedIn('technician');
+  const there = { ...picture, userId: other.actor.userId, siteId: other.actor.siteId };
+  expect(await send(there, { cookie: other.cookie, ...JSON_TYPE })).toMatchObject({ status: 422 });
 });

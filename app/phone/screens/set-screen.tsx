@@ -12,6 +12,7 @@ import type { PackLine } from '@/lib/offline/pack';
 import type { SetHere, Status } from '../asked';
 import { Asked } from '../look/asked';
 import { MotorOnPhone } from '../look/motor-on-phone';
+import { OpenFaults } from '../look/open-faults';
 import { PhoneSheet } from '../look/phone-sheet';
 import { WaitingLines } from '../look/waiting-lines';
 import { noteOpened } from '../recent-tags';
@@ -25,7 +26,9 @@ export function SetScreen({ status, tag }: { status: Answer<Status>; tag: string
   return (
     <PhoneSheet status={status} back={{ href: '/pump', words: 'Find' }}>
       <Asked answer={answer} nothing={<NotHere what="set" name={tag} />}>
-        {(here) => <SetSheet here={here} timezone={timezoneOf(status)} />}
+        {(here) =>
+          status.state === 'here' ? <SetSheet here={here} status={status.value} timezone={timezoneOf(status)} /> : null
+        }
       </Asked>
     </PhoneSheet>
   );
@@ -33,9 +36,11 @@ export function SetScreen({ status, tag }: { status: Answer<Status>; tag: string
 
 function SetSheet({
   here: { set, pumpSet, motor, mount, atSupply, waiting },
+  status,
   timezone,
 }: {
   here: SetHere;
+  status: Status;
   timezone: string;
 }) {
   useEffect(() => noteOpened(set.tag), [set.tag]);
@@ -58,23 +63,7 @@ function SetSheet({
         ]}
       />
       <WaitingLines waiting={waiting} timezone={timezone} />
-      {set.faults.length > 0 && (
-        <section>
-          <SectionHead title="Faults open" />
-          <ul className="history">
-            {set.faults.map(({ id, says, at, by }) => (
-              <li key={id}>
-                <p className="label">
-                  {momentText(new Date(at), timezone)}, <bdi>{by}</bdi>
-                </p>
-                <p>
-                  <bdi>{says}</bdi>
-                </p>
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
+      <OpenFaults set={set} status={status} />
       <MotorOnPhone motor={motor} mount={mount} atSupply={atSupply} />
       <SectionHead title="Duty" aside="what the pump asks" />
       <Facts rows={dutyFacts(pumpSet)} />

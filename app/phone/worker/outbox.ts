@@ -9,7 +9,9 @@ import { tellOthers } from './tell-others';
 
 /** Keeps what was recorded until it has gone up. Refused when the phone has no room: nothing is half kept. */
 export async function keep(one: Omit<Waiting, 'state' | 'told' | 'at'>) {
-  const waiting: Waiting = { ...one, at: Date.now(), state: 'waiting', told: null };
+  // In the order in which they were made, were it within one millisecond or by a clock set back.
+  const at = Math.max(Date.now(), ...held.waiting.map((before) => before.at + 1));
+  const waiting: Waiting = { ...one, at, state: 'waiting', told: null };
   try {
     const db = await store();
     await db.put('outbox', waiting);

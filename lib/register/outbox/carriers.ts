@@ -1,6 +1,7 @@
 import type { OutboxKind } from '@/lib/offline/outbox';
 import type { Carrier } from './carrier';
 import { faultCarrier, faultClosedCarrier } from './fault';
+import { pictureCarrier } from './picture';
 import { readingsCarrier } from './readings';
 import { swapCarrier } from './swap';
 
@@ -10,6 +11,7 @@ export const CARRIERS: Readonly<Record<OutboxKind, Carrier>> = {
   fault: faultCarrier,
   'fault-closed': faultClosedCarrier,
   readings: readingsCarrier,
+  picture: pictureCarrier,
 };
 
 export const OUTBOX_KINDS = Object.keys(CARRIERS) as OutboxKind[];
