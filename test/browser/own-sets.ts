@@ -19,6 +19,11 @@ export const PUMP_SETS = {
   fault: 'EF-107',
 } as const;
 
+/** Swapped with readings, and read again: each project has its own. */
+const JOB_SETS = { desk: 'OR-107', phone: 'CP-113' } as const;
+
+export const jobSetOf = (project: string) => JOB_SETS[project === 'phone' ? 'phone' : 'desk'];
+
 export const faultSetsOf = (project: string) => FAULT_SETS[project === 'phone' ? 'phone' : 'desk'];
 
 /** Swaps are tried on these and refused. */
@@ -29,6 +34,7 @@ export const ownSetsOf = (project: string) => OWN_SETS[project === 'phone' ? 'ph
 const TAKEN: readonly string[] = [
   REFUSED,
   ...Object.values(PUMP_SETS),
+  ...Object.values(JOB_SETS),
   ...[...Object.values(OWN_SETS), ...Object.values(FAULT_SETS)].flatMap((sets) => Object.values(sets)),
 ];
 

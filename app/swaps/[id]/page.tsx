@@ -22,7 +22,7 @@ import { may } from '@/lib/auth/may';
 import { VERDICTS } from '@/lib/matching/verdict';
 import { jobOfSwap } from '@/lib/register/queries/job-of-swap';
 import { siteSettings } from '@/lib/register/queries/site-settings';
-import { swapById } from '@/lib/register/queries/swap-by-id';
+import { type KnownSwap, swapById } from '@/lib/register/queries/swap-by-id';
 import { figure } from '@/lib/units/figure';
 import { ReadingsOfSwap } from './readings-of-swap';
 
@@ -91,11 +91,7 @@ export default answered(async function SwapRecordPage({ params }: Props) {
                     },
                   ]),
               { label: 'Why', value: <bdi>{swap.why}</bdi> },
-              {
-                label: 'Insulation',
-                value: swap.insulationMohm === null ? 'not told' : `${figure(swap.insulationMohm)} MΩ`,
-              },
-              { label: 'Overload set to', value: swap.overloadA === null ? 'not told' : `${figure(swap.overloadA)} A` },
+              ...(swap.readings === null ? readBesides(swap) : []),
             ]}
           />
           {swap.note !== null && (
@@ -144,6 +140,12 @@ export default answered(async function SwapRecordPage({ params }: Props) {
     </Sheet>
   );
 });
+
+/** Of a swap that was told without readings, or before there were any. */
+const readBesides = ({ insulationMohm, overloadA }: KnownSwap) => [
+  { label: 'Insulation', value: insulationMohm === null ? 'not told' : `${figure(insulationMohm)} MΩ` },
+  { label: 'Overload set to', value: overloadA === null ? 'not told' : `${figure(overloadA)} A` },
+];
 
 /** A record may hold a criterion that is asked no longer: it keeps its id. */
 const wordsOf = (criterion: string): string =>
