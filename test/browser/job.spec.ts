@@ -40,6 +40,7 @@ test('checks are filled with the swap, a current out of its band stands at the s
   page,
 }, info) => {
   const complaints = complaintsOf(page);
+  test.slow(); // it is looked at by axe four times
   const tag = jobSetOf(info.project.name);
   const [best] = await shelfCandidates(page, tag);
   expect(best, 'the demonstration has a spare for this set').toBeDefined();
