@@ -18,7 +18,8 @@ export function keepWorker() {
   let isReloading = false;
   const hadOne = navigator.serviceWorker.controller !== null;
   navigator.serviceWorker.addEventListener('controllerchange', () => {
-    if (!hadOne || isReloading) return;
+    // None: it was taken away at a sign-out, and the page is on its way elsewhere.
+    if (!hadOne || isReloading || navigator.serviceWorker.controller === null) return;
     isReloading = true;
     location.reload();
   });

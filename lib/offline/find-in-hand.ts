@@ -37,7 +37,8 @@ function placeOf(set: PackSet, norm: string, look: string, words: readonly strin
     .toLowerCase();
   if (words.length > 0 && words.every((word) => text.includes(word))) return 3;
   const most = Math.ceil(heldLook.length * ERRORS_PER_LETTER);
-  if (look.length < 3 || Math.abs(heldLook.length - look.length) > most) return null;
+  // Words without a figure in them are no tag typed wrong.
+  if (!/\d/.test(norm) || look.length < 3 || Math.abs(heldLook.length - look.length) > most) return null;
   const errors = errorsBetween(heldLook, look, most);
   return errors === null ? null : 4 + errors;
 }

@@ -17,6 +17,8 @@ export const PUMP_SETS = {
   taker: 'SK-110',
   tabs: 'BG-104',
   fault: 'EF-107',
+  draft: 'BG-105',
+  clock: 'LB-101',
 } as const;
 
 /** Swapped with readings, and read again: each project has its own. */

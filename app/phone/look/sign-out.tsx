@@ -9,12 +9,15 @@ export function SignOut({ status: { about, waiting, toSettle } }: { status: Stat
   const left = waiting + toSettle;
   const signOut = async () => {
     if (left > 0 && !isAsked) return setAsked(true);
-    const answer = await fetch('/sign-out', { method: 'POST', redirect: 'manual' }).catch(() => null);
-    if (answer === null) return setAway(true);
+    const isThere = await fetch('/api/health', { cache: 'no-store' }).then(
+      ({ ok }) => ok,
+      () => false,
+    );
+    if (!isThere) return setAway(true);
     localStorage.clear();
     // The browser forgets it at the register's word; where it does not know that word, we do.
     await ask('wipe', {}).catch(() => null);
-    location.assign('/sign-in');
+    leave();
   };
   return (
     <section className="pt-6">
@@ -35,4 +38,13 @@ export function SignOut({ status: { about, waiting, toSettle } }: { status: Stat
       </div>
     </section>
   );
+}
+
+/** As a form of its own: what was shown went with what was wiped. */
+function leave() {
+  const form = document.createElement('form');
+  form.method = 'post';
+  form.action = '/sign-out';
+  document.body.append(form);
+  form.submit();
 }
