@@ -9,7 +9,7 @@ export function FindForm({ typed, wrong }: { typed?: string; wrong?: string }) {
     <search>
       <form action="/find" className="find-form">
         <div className="field">
-          <label htmlFor="q">Find a set</label>
+          <label htmlFor="q">Find a set by tag or service</label>
           <input
             className="in"
             id="q"
@@ -17,7 +17,6 @@ export function FindForm({ typed, wrong }: { typed?: string; wrong?: string }) {
             type="search"
             defaultValue={typed}
             maxLength={LONGEST_FIND}
-            placeholder="Tag or service"
             autoComplete="off"
             autoCapitalize="characters"
             spellCheck={false}

@@ -1,6 +1,7 @@
 import Link from 'next/link';
 import type { FaultAt } from '@/lib/register/fault-line';
 import { standingText } from '../lasted';
+import { Tag } from '../look/tag';
 import { momentText } from '../moment';
 import { faultPath } from '../paths';
 import { FaultClosing, stoodText } from './fault-closing';
@@ -20,7 +21,9 @@ export function FaultLines({ faults, timezone }: { faults: readonly FaultAt[]; t
           <p className="line-below">
             <bdi>{fault.says}</bdi>
           </p>
-          <p className="line-below">{whereText(fault)}</p>
+          <p className="line-below">
+            {whereText(fault)}, {fault.motor === null ? 'no motor in it' : <Tag>{fault.motor}</Tag>}
+          </p>
           <p className="line-below">
             {fault.closedAt === null ? (
               <>
@@ -41,5 +44,4 @@ export function FaultLines({ faults, timezone }: { faults: readonly FaultAt[]; t
 const criticalityText = ({ criticality }: FaultAt) =>
   criticality === null ? 'criticality not told' : `criticality ${criticality} of 4`;
 
-const whereText = ({ area, service, motor }: FaultAt) =>
-  [area ?? 'area not told', service, motor === null ? 'no motor in it' : motor].filter(Boolean).join(', ');
+const whereText = ({ area, service }: FaultAt) => [area ?? 'area not told', service].filter(Boolean).join(', ');

@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { useEffect, useRef } from 'react';
 import type { Status } from './asked';
 import { usePath } from './go';
 import { CandidateScreen } from './screens/candidate-screen';
@@ -25,6 +25,12 @@ export function Phone() {
   useEffect(() => {
     document.title = `${titleOf(view)} · Bedplate`;
   });
+  const shown = useRef(pathname);
+  useEffect(() => {
+    // What had the focus is gone with the page before: keys and screen readers begin at the new one.
+    if (shown.current !== pathname) document.getElementById('content')?.focus({ preventScroll: true });
+    shown.current = pathname;
+  }, [pathname]);
   if (status.state === 'here' && status.value.about === null) return <NoPackScreen status={status.value} />;
   return <Screen key={pathname} view={view} status={status} />;
 }

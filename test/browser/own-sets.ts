@@ -21,6 +21,9 @@ export const PUMP_SETS = {
   clock: 'LB-101',
 } as const;
 
+/** Swapped by keys alone, at the pump. */
+export const BY_KEYS = 'BG-105';
+
 /** Swapped with readings, and read again: each project has its own. */
 const JOB_SETS = { desk: 'OR-107', phone: 'CP-113' } as const;
 
@@ -35,6 +38,7 @@ export const ownSetsOf = (project: string) => OWN_SETS[project === 'phone' ? 'ph
 
 const TAKEN: readonly string[] = [
   REFUSED,
+  BY_KEYS,
   ...Object.values(PUMP_SETS),
   ...Object.values(JOB_SETS),
   ...[...Object.values(OWN_SETS), ...Object.values(FAULT_SETS)].flatMap((sets) => Object.values(sets)),

@@ -18,7 +18,7 @@ export function HomeScreen({ status, typed: asked }: { status: Answer<Status>; t
       <search>
         <form className="find-form" onSubmit={(event) => event.preventDefault()}>
           <div className="field">
-            <label htmlFor="q">Find a set</label>
+            <label htmlFor="q">Find a set by tag, service or label code</label>
             <input
               className="in"
               id="q"
@@ -26,7 +26,6 @@ export function HomeScreen({ status, typed: asked }: { status: Answer<Status>; t
               value={typed}
               onChange={(event) => setTyped(event.currentTarget.value)}
               maxLength={100}
-              placeholder="Tag, service or label code"
               autoComplete="off"
               autoCapitalize="characters"
               spellCheck={false}

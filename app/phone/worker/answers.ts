@@ -26,6 +26,7 @@ import { bringUp, state } from './bring-up';
 import { held, load, wipe } from './held';
 import { change, keep, send } from './outbox';
 import { store } from './store';
+import { tellPage } from './tell-page';
 
 type Answers = { [K in AskName]: (told: Asks[K]['in']) => Asks[K]['out'] | Promise<Asks[K]['out']> };
 
@@ -82,7 +83,7 @@ export const answers: Answers = {
   shelves: () => held.about?.shelves ?? [],
   keep: async ({ waiting }) => {
     const kept = await keep(waiting);
-    if (kept.outcome === 'kept') void sendAndBringUp();
+    if (kept.outcome === 'kept') void sendAndBringUp().then(tellPage);
     return kept;
   },
   outbox: () => held.waiting.filter(({ message }) => message.userId === held.about?.userId),

@@ -2,6 +2,7 @@ import type { AskName } from '../asked';
 import { answers, sendAndBringUp } from './answers';
 import { load } from './held';
 import { whenOthersTell } from './tell-others';
+import { tellPage } from './tell-page';
 
 /** The phone's other half: it holds the snapshot, judges, and sends what waits, so that the page stays free. */
 const scope = self as unknown as {
@@ -19,8 +20,7 @@ scope.onmessage = async ({ data: { id, ask, told } }) => {
   }
 };
 
-const changed = () => scope.postMessage({ changed: true });
-whenOthersTell(() => void load().then(changed));
+whenOthersTell(() => void load().then(tellPage));
 
 /** Backs off while there is no network: from a quarter of a minute to five. */
 const SHORTEST_MS = 15_000;
@@ -29,12 +29,12 @@ let pause = SHORTEST_MS;
 async function goOn() {
   await opened;
   await sendAndBringUp().catch((error) => console.warn(error));
-  changed();
+  tellPage();
   pause = Math.min(pause * 2, LONGEST_MS);
   setTimeout(goOn, pause);
 }
 void goOn();
 self.addEventListener('online', () => {
   pause = SHORTEST_MS;
-  void sendAndBringUp().then(changed);
+  void sendAndBringUp().then(tellPage);
 });
