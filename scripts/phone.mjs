@@ -24,6 +24,10 @@ const styles = {
   },
 };
 
+/** What would bring the server, its schemas or another way of drawing onto the phone. */
+const NOT_ON_A_PHONE =
+  /^node_modules\/(zod|next|react-dom|better-auth|pg|@prisma)\/|^lib\/(db|audit|auth|register|sheet|picture|jobs)\//;
+
 const common = {
   bundle: true,
   minify: true,
@@ -82,6 +86,8 @@ export async function buildPhone() {
 
 async function built(options) {
   const { metafile } = await esbuild.build({ ...common, ...options });
+  const strange = Object.keys(metafile.inputs).filter((name) => NOT_ON_A_PHONE.test(name));
+  if (strange.length > 0) throw new Error(`These do not belong on a phone: ${strange.join(', ')}`);
   const outputs = Object.entries(metafile.outputs).filter(([name]) => !name.endsWith('.map'));
   const entry = outputs.find(([, { entryPoint }]) => entryPoint !== undefined)?.[0];
   const url = (name) => `/phone/${path.basename(name)}`;
