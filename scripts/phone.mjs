@@ -26,7 +26,7 @@ const styles = {
 
 /** What would bring the server, its schemas or another way of drawing onto the phone. */
 const NOT_ON_A_PHONE =
-  /^node_modules\/(zod|next|react-dom|better-auth|pg|@prisma)\/|^lib\/(db|audit|auth|register|sheet|picture|jobs)\//;
+  /^node_modules\/(zod|next|react-dom|better-auth|pg|@prisma)\/|^lib\/(db|audit|auth|jobs)\//;
 
 const common = {
   bundle: true,
