@@ -1,3 +1,5 @@
+import { viewAt } from './view-at';
+
 // Keeps the app on the phone, and nothing else: no signed-in page, no answer of the register. What it keeps is written in by
 // scripts/phone.mjs.
 declare const FILES: readonly string[];
@@ -63,9 +65,11 @@ async function kept(name: string, request: Request): Promise<Response> {
   return (await caches.match(name, { cacheName: NAME })) ?? fetch(request);
 }
 
-/** The page itself; the phone's own app where there is no network to bring it. */
+/** The page itself; the phone's own app where there is no network to bring it, or it hangs and the phone has it too. */
 async function page(request: Request): Promise<Response> {
-  const late = new Promise<null>((resolve) => setTimeout(resolve, PATIENCE_MS, null));
+  const { pathname, search } = new URL(request.url);
+  const isCarried = viewAt(pathname, search) !== null;
+  const late = new Promise<null>((resolve) => isCarried && setTimeout(resolve, PATIENCE_MS, null));
   const asked = fetch(request).catch(() => null);
   return (await Promise.race([asked, late])) ?? (await caches.match(SHELL, { cacheName: NAME })) ?? fetch(request);
 }

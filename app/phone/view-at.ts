@@ -40,7 +40,8 @@ function setView(
 ): View | null {
   if (count === 2) return { view: 'set', tag };
   if (count === 3 && part === 'candidates') return { view: 'candidates', tag, from: query.get('from') };
-  if (count === 3 && part === 'fault') return { view: 'fault', tag };
+  // As it is called here, and in the register.
+  if (count === 3 && (part === 'fault' || part === 'failed')) return { view: 'fault', tag };
   if (count !== 4) return null;
   switch (part) {
     case 'candidates':

@@ -108,8 +108,6 @@ function lineOf(line: PackLine, setTag: string) {
     ...line,
     faultId: line.id,
     setTag,
-    closedBy: null,
-    closedHow: null,
     at,
     closedAt: line.closedAt === null ? null : new Date(line.closedAt),
   };
