@@ -10,6 +10,7 @@ import { JobScreen } from './screens/job-screen';
 import { LabelScreen } from './screens/label-screen';
 import { MotorScreen } from './screens/motor-screen';
 import { NoPackScreen } from './screens/no-pack-screen';
+import { ReadingsScreen } from './screens/readings-screen';
 import { ScanScreen } from './screens/scan-screen';
 import { SetScreen } from './screens/set-screen';
 import { SwapScreen } from './screens/swap-screen';
@@ -51,6 +52,8 @@ function Screen({ view, status }: { view: View; status: Answer<Status> }) {
       return <SwapScreen status={status} tag={view.tag} number={view.number} />;
     case 'fault':
       return <FaultScreen status={status} tag={view.tag} />;
+    case 'readings':
+      return <ReadingsScreen status={status} tag={view.tag} />;
     case 'motor':
       return <MotorScreen status={status} number={view.number} />;
     case 'label':
@@ -78,6 +81,8 @@ function titleOf(view: View): string {
       return `Job sheet, ${view.number} into ${view.tag}`;
     case 'fault':
       return `${view.tag} has failed`;
+    case 'readings':
+      return `Readings, ${view.tag}`;
     case 'motor':
       return view.number;
     case 'label':

@@ -6,7 +6,7 @@ export type View =
   | { view: 'set'; tag: string }
   | { view: 'candidates'; tag: string; from: string | null }
   | { view: 'candidate' | 'job' | 'swap'; tag: string; number: string }
-  | { view: 'fault'; tag: string }
+  | { view: 'fault' | 'readings'; tag: string }
   | { view: 'motor'; number: string }
   | { view: 'label'; code: string }
   | { view: 'scan' }
@@ -40,6 +40,7 @@ function setView(
 ): View | null {
   if (count === 2) return { view: 'set', tag };
   if (count === 3 && part === 'candidates') return { view: 'candidates', tag, from: query.get('from') };
+  if (count === 3 && part === 'readings') return { view: 'readings', tag };
   // As it is called here, and in the register.
   if (count === 3 && (part === 'fault' || part === 'failed')) return { view: 'fault', tag };
   if (count !== 4) return null;

@@ -113,6 +113,11 @@ test('R5 a swap recorded without a network waits through a reload and goes up on
   await expect(strip(page)).toContainText('1 record waits');
   // Seen as done: the motor stands in the set on this phone.
   await expect(page.getByRole('link', { name: motor, exact: true })).toBeVisible();
+  // What was read at the pump after it was recorded, and before the register has it.
+  await page.getByRole('link', { name: 'Add readings of its swap' }).click();
+  await page.getByLabel('Insulation', { exact: true }).fill('550');
+  await page.getByRole('button', { name: 'Keep the readings' }).click();
+  await expect(strip(page)).toContainText('2 records wait');
   await line.mend();
   await page.evaluate(() => window.dispatchEvent(new Event('online')));
   await page.reload();
@@ -120,6 +125,8 @@ test('R5 a swap recorded without a network waits through a reload and goes up on
   expect(await motorIn(page, baseURL as string, tag)).toBe(motor);
   await page.goto(`${baseURL}/sets/${tag}`);
   await expect(page.getByRole('listitem').filter({ hasText: `${motor} in` })).toHaveCount(1);
+  await page.getByRole('link', { name: `${motor} in` }).click();
+  await expect(page.getByText('550 MΩ')).toBeVisible();
 });
 
 test('R4 somebody was first: the technician is told who, and nothing is lost', async ({ page, line, baseURL }) => {

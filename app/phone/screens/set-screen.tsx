@@ -10,6 +10,7 @@ import { candidatesPath, setPath } from '@/app/paths';
 import { dutyFacts, seatFacts, supplyFacts, surroundingsFacts } from '@/app/sets/[tag]/set-facts';
 import type { PackLine } from '@/lib/offline/pack';
 import type { SetHere, Status } from '../asked';
+import { lastSwapOf } from '../last-swap';
 import { Asked } from '../look/asked';
 import { MotorOnPhone } from '../look/motor-on-phone';
 import { OpenFaults } from '../look/open-faults';
@@ -65,6 +66,13 @@ function SetSheet({
       <WaitingLines waiting={waiting} timezone={timezone} />
       <OpenFaults set={set} status={status} />
       <MotorOnPhone motor={motor} mount={mount} atSupply={atSupply} />
+      {lastSwapOf({ set, motor, waiting }) !== null && (
+        <p className="pt-3">
+          <a className="to" href={`${setPath(set.tag)}/readings`}>
+            Add readings of its swap
+          </a>
+        </p>
+      )}
       <SectionHead title="Duty" aside="what the pump asks" />
       <Facts rows={dutyFacts(pumpSet)} />
       <SectionHead title="Supply" />
