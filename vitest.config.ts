@@ -13,7 +13,13 @@ export default defineConfig({
     projects: [
       {
         resolve: { alias },
-        test: { name: 'unit', include: ['test/**/*.test.ts'], exclude: database, environment: 'node' },
+        test: {
+          name: 'unit',
+          include: ['test/**/*.test.ts'],
+          exclude: database,
+          environment: 'node',
+          testTimeout: 60_000,
+        },
       },
       {
         resolve: { alias },
@@ -23,7 +29,7 @@ export default defineConfig({
           environment: 'node',
           globalSetup: 'test/db/server.ts',
           setupFiles: 'test/db/database.ts',
-          testTimeout: 20_000,
+          testTimeout: 60_000,
         },
       },
     ],
