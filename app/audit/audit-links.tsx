@@ -5,13 +5,15 @@ import { type Actor, may } from '@/lib/auth/may';
 export function AuditLinks({ actor, name, onPath }: { actor: Actor; name: string; onPath: string }) {
   if (!may(actor, 'audit.read')) return null;
   return (
-    <p className="pt-3 screen-only">
-      <Link className="to" href={onPath}>
-        As it stood on a day
-      </Link>{' '}
-      <Link className="to" href={`/audit?name=${encodeURIComponent(name)}`}>
-        Everything the audit tells
-      </Link>
-    </p>
+    <div className="screen-only">
+      <p className="flex flex-wrap gap-x-4 gap-y-5 pt-3">
+        <Link className="to" href={onPath}>
+          As it stood on a day
+        </Link>
+        <Link className="to" href={`/audit?name=${encodeURIComponent(name)}`}>
+          Everything the audit tells
+        </Link>
+      </p>
+    </div>
   );
 }

@@ -50,7 +50,7 @@ for (const { sheet, width, order } of LOOKS)
       site,
       baseURL,
     }) => {
-      test.setTimeout(300_000);
+      test.setTimeout(600_000);
       const addresses = who === 'pump' ? AT_THE_PUMP : addressesOf(who as Who | null, order);
       const context = await browser.newContext({
         storageState: stateFor(who === 'pump' ? 'technician' : (who as Who | null)),

@@ -55,7 +55,7 @@ function WaitingLine({ one, timezone }: { one: Waiting; timezone: string }) {
             </b>{' '}
             Nothing of yours is lost: it stays here until it goes in or you take it away.
           </p>
-          <div className="two">
+          <div className="two pt-3">
             <button className="second" type="button" onClick={() => act('again')}>
               Send it again
             </button>

@@ -100,14 +100,14 @@ const yesNo = (value: boolean | null) => (value === null ? null : value ? 'yes' 
 
 function range(from: number | null, to: number | null, unit: string): string | null {
   if (from === null && to === null) return null;
-  if (from !== null && to !== null) return `${figure(from)} to ${figure(to)} ${unit}`;
-  return from === null ? `up to ${figure(to as number)} ${unit}` : `from ${figure(from)} ${unit}`;
+  if (from !== null && to !== null) return `${figure(from)} to ${figure(to)}\u00a0${unit}`;
+  return from === null ? `up to ${figure(to as number)}\u00a0${unit}` : `from ${figure(from)}\u00a0${unit}`;
 }
 
 function hubText({ hub }: PumpSet['coupling']): string | null {
   const parts = [
-    hub.boreMm === null ? null : `Ø${figure(hub.boreMm, 3)} mm`,
-    hub.lengthMm === null ? null : `${figure(hub.lengthMm)} mm long`,
+    hub.boreMm === null ? null : `Ø${figure(hub.boreMm, 3)}\u00a0mm`,
+    hub.lengthMm === null ? null : `${figure(hub.lengthMm)}\u00a0mm long`,
     hub.bushed === null ? null : hub.bushed ? 'bushed' : 'plain bore',
   ].filter((part) => part !== null);
   return parts.length === 0 ? null : parts.join(', ');
@@ -115,13 +115,14 @@ function hubText({ hub }: PumpSet['coupling']): string | null {
 
 function shimsText({ shimsPresentMm, shimLimitMm }: PumpSet['base']): string {
   const there = shimsPresentMm === null ? NOT_KNOWN : figure(shimsPresentMm);
-  if (shimLimitMm === null) return shimsPresentMm === null ? there : `${there} mm`;
+  if (shimLimitMm === null) return shimsPresentMm === null ? there : `${there}\u00a0mm`;
   return shimsPresentMm === null
-    ? `${there}, limit ${figure(shimLimitMm)} mm`
-    : `${there} of ${figure(shimLimitMm)} mm`;
+    ? `${there}, limit ${figure(shimLimitMm)}\u00a0mm`
+    : `${there} of ${figure(shimLimitMm)}\u00a0mm`;
 }
 
 function supplyText({ volts, hertz, phases }: PumpSet['supply']): string {
-  const part = (value: number | null, unit: string) => (value === null ? `? ${unit}` : `${figure(value)} ${unit}`);
+  const part = (value: number | null, unit: string) =>
+    value === null ? `?\u00a0${unit}` : `${figure(value)}\u00a0${unit}`;
   return `${part(volts, 'V')}, ${part(hertz, 'Hz')}, ${phases === null ? '?' : phases}-phase`;
 }
