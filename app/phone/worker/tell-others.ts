@@ -1,9 +1,10 @@
+import { tellPage } from './tell-page';
+
 const channel = new BroadcastChannel('bedplate');
-const page = self as unknown as { postMessage: (message: unknown) => void };
 
 /** Tells the page and the other tabs that what is kept on the phone has changed. */
 export function tellOthers() {
-  page.postMessage({ changed: true });
+  tellPage();
   channel.postMessage('changed');
 }
 
