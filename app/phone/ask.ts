@@ -1,7 +1,12 @@
 import type { AskName, Asks } from './asked';
 import { workerPath } from './files';
 
-const worker = new Worker(workerPath, { type: 'module', name: 'bedplate' });
+declare global {
+  /** The shell has begun it. */
+  var bedplateWorker: Worker | undefined;
+}
+
+const worker = globalThis.bedplateWorker ?? new Worker(workerPath, { type: 'module', name: 'bedplate' });
 const open = new Map<number, { resolve: (answer: never) => void; reject: (error: Error) => void }>();
 const listeners = new Set<() => void>();
 let last = 0;

@@ -1,12 +1,11 @@
 import type { MountDrawingProps } from '@/app/look/mount-drawing';
+import type { OfferLine } from '@/app/sets/[tag]/candidates/offer-line';
 import type { Mount } from '@/lib/drawing/mount';
 import type { Job } from '@/lib/job/job';
 import type { Result } from '@/lib/matching/assess';
-import type { Candidate, Unoffered } from '@/lib/matching/offer/candidate';
-import type { Ranked } from '@/lib/matching/offer/ranked';
+import type { Candidate, Source, Unoffered } from '@/lib/matching/offer/candidate';
 import type { OutboxMessage } from '@/lib/offline/outbox';
 import type { Pack, PackMotor, PackSet } from '@/lib/offline/pack';
-import type { Motor } from '@/lib/plant/motor';
 import type { Rating } from '@/lib/plant/rating';
 import type { PumpSet } from '@/lib/plant/set';
 import type { Whereabouts } from '@/lib/plant/whereabouts';
@@ -66,10 +65,20 @@ export interface MotorHere {
   mount: Mount;
   at: Whereabouts;
 }
-export interface RankedHere {
-  set: PackSet;
-  failed: Motor | null;
-  ranked: Ranked;
+/** What one source offers: the lines to show, how many fit, how many were looked at. */
+export interface SourceHere {
+  lines: OfferLine[];
+  count: number;
+  asked: number;
+  /** Where nothing fits. */
+  nearest: OfferLine | null;
+}
+export interface RankedHere extends Pick<PackSet, 'tag' | 'service' | 'area'> {
+  isCriticalityTold: boolean;
+  /** The plant number of the motor in the set. */
+  failed: string | null;
+  sources: Record<Source, SourceHere>;
+  unsuitableCount: number;
 }
 export interface CandidateHere {
   set: PackSet;
@@ -94,7 +103,10 @@ export interface Asks {
   set: { in: { tag: string }; out: SetHere | null };
   motor: { in: { number: string }; out: MotorHere | null };
   label: { in: { code: string }; out: { thing: 'set' | 'motor'; name: string } | null };
-  ranked: { in: { tag: string }; out: RankedHere | null };
+  /** `whole`: the source that is told to its end. */
+  ranked: { in: { tag: string; whole: Source | null }; out: RankedHere | null };
+  /** Some of those that cannot go in, the nearest misses first. */
+  misses: { in: { tag: string }; out: OfferLine[] | null };
   candidate: { in: { tag: string; number: string }; out: CandidateHere | null };
   shelves: { in: Record<string, never>; out: Pack['shelves'] };
   keep: {

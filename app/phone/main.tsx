@@ -11,7 +11,8 @@ const root = document.getElementById('phone');
 if (root === null) throw new Error('The page has no place for the app.');
 followLinks();
 createRoot(root).render(<Phone />);
-keepWorker();
+// The app is kept as soon as the page answers: what it fetches for that would be in the way of the first answer.
+void ask('status', {}).finally(keepWorker);
 
 // Whoever takes the phone out of the pocket wants what is true now.
 document.addEventListener('visibilitychange', () => {

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useLayoutEffect, useState } from 'react';
 import { ask, whenChanged } from './ask';
 import type { AskName, Asks } from './asked';
 
@@ -8,7 +8,8 @@ export type Answer<T> = { state: 'asked' } | { state: 'here'; value: T } | { sta
 export function useAsk<K extends AskName>(name: K, told: Asks[K]['in']): Answer<Asks[K]['out']> {
   const question = JSON.stringify(told);
   const [answer, setAnswer] = useState<{ question: string; answer: Answer<Asks[K]['out']> } | null>(null);
-  useEffect(() => {
+  // Asked at once: an effect would wait for the next frame.
+  useLayoutEffect(() => {
     let isOver = false;
     const put = (one: Answer<Asks[K]['out']>) => {
       if (!isOver) setAnswer({ question, answer: one });

@@ -33,26 +33,44 @@ export interface Assessment {
 /** Where each candidate is, by its id; one that is not named is taken as in hand. */
 export type WhereaboutsById = ReadonlyMap<string, Whereabouts>;
 
+/** Which candidates are alike in all that a finding reads: one answer then does for all of a kind. */
+export type KindOf = (candidate: Motor) => unknown;
+
 /**
  * Every candidate judged for the set and put in order, best first. Each candidate comes out once. One whose winding
  * reads below the least insulation stands last and is unsuitable, whatever its findings; `why` says so.
  */
-export function assess(asked: AssessCase, settings: SiteSettings, whereabouts: WhereaboutsById = NOT_TOLD): Assessment {
+export function assess(
+  asked: AssessCase,
+  settings: SiteSettings,
+  whereabouts: WhereaboutsById = NOT_TOLD,
+  kindOf: KindOf = EACH_ALONE,
+): Assessment {
   const { set, candidates, asOf } = asked;
-  const points = new Map<string, OperatingPoint>();
-  const judged = candidates.map((candidate) => {
-    const { point, ...one } = judge(set, candidate, { settings, asOf });
-    points.set(candidate.id, point);
-    return { ...one, whereabouts: whereabouts.get(candidate.id) ?? null };
-  });
+  const by = { settings, asOf };
+  const answers = new Map<unknown, Answered>();
+  const answerFor = (candidate: Motor): Answered => {
+    const kind = kindOf(candidate);
+    const answered = answers.get(kind) ?? answeredFor(set, candidate, by);
+    answers.set(kind, answered);
+    return answered;
+  };
+  const judged = candidates.map((candidate) => ({
+    ...judgedBy(answerFor(candidate), candidate, by),
+    whereabouts: whereabouts.get(candidate.id) ?? null,
+  }));
 
   const wantedKw = wantedKwOf(set);
   const placed = inOrder(judged, wantedKw);
   const results = placed.map((one, i): Result => {
-    const { candidate, verdict, hours, findings } = one;
+    const { candidate, verdict, hours } = one;
     const why = whyOf(one, placed[i + 1] ?? null, placed.length === 1, wantedKw, settings.hours['spare-test']);
-    const operatingPoint = shown(points.get(candidate.id));
-    return { id: candidate.id, rank: i + 1, verdict, hours, why, operatingPoint, findings: findings.map(tidied) };
+    const { shownPoint, shownFindings } = answerFor(candidate);
+    return {
+      ...{ id: candidate.id, rank: i + 1, verdict, hours, why },
+      operatingPoint: { ...shownPoint },
+      findings: shownFindings,
+    };
   });
   return { tag: set.tag, results };
 }
@@ -63,14 +81,35 @@ export function judge(
   candidate: Motor,
   by: JudgedBy,
 ): Omit<Judged, 'whereabouts'> & { point: OperatingPoint } {
+  const answered = answeredFor(set, candidate, by);
+  return { ...judgedBy(answered, candidate, by), point: answered.point };
+}
+
+/** What is the same for all candidates of a kind. */
+interface Answered {
+  findings: Finding[];
+  kw: number | null;
+  point: OperatingPoint;
+  shownFindings: Finding[];
+  shownPoint: Result['operatingPoint'];
+}
+
+function answeredFor(set: PumpSet, candidate: Motor, by: JudgedBy): Answered {
   const context = contextOf(set, candidate, by);
   const findings = findingsOf(set, candidate, context);
+  const { point, row } = context;
+  return { findings, kw: row.kw, point, shownFindings: findings.map(tidied), shownPoint: shown(point) };
+}
+
+/** One candidate of the kind, with what its own time on the shelf adds. */
+function judgedBy({ findings, kw }: Answered, candidate: Motor, by: JudgedBy): Omit<Judged, 'whereabouts'> {
   const spare = spareState(candidate, by.asOf);
   const verdict = spare.refused === null ? verdictOf(findings) : 'unsuitable';
   const hours = hoursOf(findings, by.settings, spare.test === null ? [] : ['spare-test']);
-  return { candidate, findings, verdict, hours, spare, kw: context.row.kw, point: context.point };
+  return { candidate, findings, verdict, hours, spare, kw };
 }
 
+const EACH_ALONE: KindOf = (candidate) => candidate;
 const NOT_TOLD: WhereaboutsById = new Map();
 
 /** The power a candidate should be near: the failed motor's at this supply, else what the pump asks. */
@@ -79,16 +118,16 @@ function wantedKwOf(set: PumpSet): number | null {
   return failedKw ?? set.load.shaftKw;
 }
 
-function shown(point: OperatingPoint | undefined): Result['operatingPoint'] {
+function shown(point: OperatingPoint): Result['operatingPoint'] {
   return {
-    motorRpm: rounded(point?.motorRpm, 1),
-    pumpRpm: rounded(point?.pumpRpm, 1),
-    pumpKw: rounded(point?.pumpKw, 3),
-    motorKw: rounded(point?.motorKw, 3),
-    loadPct: rounded(point?.loadPct, 1),
-    torquePct: rounded(point?.torquePct, 1),
-    amps: rounded(point?.amps, 2),
-    flowChangePct: rounded(point?.flowChangePct, 1),
+    motorRpm: rounded(point.motorRpm, 1),
+    pumpRpm: rounded(point.pumpRpm, 1),
+    pumpKw: rounded(point.pumpKw, 3),
+    motorKw: rounded(point.motorKw, 3),
+    loadPct: rounded(point.loadPct, 1),
+    torquePct: rounded(point.torquePct, 1),
+    amps: rounded(point.amps, 2),
+    flowChangePct: rounded(point.flowChangePct, 1),
   };
 }
 

@@ -10,7 +10,7 @@ export interface PlantInHand {
   motors: Map<string, PackMotor>;
 }
 
-/** Takes in what changed: what is gone is forgotten. Answers the ids that are no longer as they were. */
+/** Takes in what changed, before anything is looked up: what is gone is forgotten. */
 export function takeIn(plant: PlantInHand, changed: { sets: readonly PackSet[]; motors: readonly PackMotor[] }) {
   put(plant.sets, changed.sets);
   put(plant.motors, changed.motors);
@@ -23,23 +23,14 @@ function put<T extends { id: string; retired: boolean }>(held: Map<string, T>, c
   }
 }
 
-const sameText = (a: string, b: string) => a === b || a.toLowerCase() === b.toLowerCase();
-
 /** The set with this tag, in any case of letters; the very same letters first. */
-export const setTagged = ({ sets }: PlantInHand, tag: string): PackSet | null => named([...sets.values()], tag, 'tag');
+export const setTagged = (plant: PlantInHand, tag: string): PackSet | null => named(indexOf(plant).setsByTag, tag);
 /** The motor with this plant number, in any case of letters; the very same letters first. */
-export const motorNumbered = ({ motors }: PlantInHand, number: string): PackMotor | null =>
-  named([...motors.values()], number, 'number');
+export const motorNumbered = (plant: PlantInHand, number: string): PackMotor | null =>
+  named(indexOf(plant).motorsByNumber, number);
 
-function named<K extends string, T extends Record<K, string>>(all: readonly T[], name: string, key: K): T | null {
-  const asked = name.trim();
-  return all.find((one) => one[key] === asked) ?? all.find((one) => sameText(one[key], asked)) ?? null;
-}
-
-export const motorIn = ({ motors }: PlantInHand, setId: string): PackMotor | null => {
-  for (const one of motors.values()) if (one.setId === setId) return one;
-  return null;
-};
+export const motorIn = (plant: PlantInHand, setId: string): PackMotor | null =>
+  indexOf(plant).motorsBySet.get(setId) ?? null;
 
 /** The set as the judgement takes it: the motor now in it is the failed one. */
 export const setInHand = (plant: PlantInHand, { id, set }: PackSet): PumpSet => ({
@@ -58,21 +49,10 @@ export function whereaboutsInHand({ sets }: PlantInHand, motor: PackMotor): Wher
   };
 }
 
-const byNumber = (a: PackMotor, b: PackMotor) => (a.number < b.number ? -1 : a.number > b.number ? 1 : 0);
-
 /** Every motor that might go into a set: those that wait, then those of less critical sets, the least critical first. */
 export function candidatesInHand(plant: PlantInHand, asking: PackSet): Candidate[] {
-  const motors = [...plant.motors.values()].sort(byNumber);
-  const waiting = motors.filter(({ place }) => place === 'on-shelf' || place === 'on-order');
-  const standing = motors.flatMap((motor) => {
-    const stops = stopsOf(plant, motor);
-    return stops !== null && isSparable(asking.criticality, stops.criticality) ? [{ motor, stops }] : [];
-  });
-  standing.sort((a, b) => b.stops.criticality - a.stops.criticality || byNumber(a.motor, b.motor));
-  return [
-    ...waiting.map((motor) => onShelf(plant, motor)),
-    ...standing.map(({ motor, stops }): Candidate => ({ from: 'set', motor: motor.motor, stops })),
-  ];
+  const { waiting, standing } = indexOf(plant);
+  return [...waiting, ...standing.filter(({ stops }) => isSparable(asking.criticality, stops.criticality))];
 }
 
 /** One motor as a candidate for a set, and why it cannot be taken; null: it can. */
@@ -104,6 +84,70 @@ function stopsOf({ sets }: PlantInHand, { setId }: PackMotor) {
   if (set === undefined || set.criticality === null) return null;
   return { setId: set.id, tag: set.tag, service: set.service, criticality: set.criticality };
 }
+
+type FromSet = Extract<Candidate, { from: 'set' }>;
+
+/** What is looked up in a plant, put in order once. */
+interface PlantIndex {
+  setsByTag: Names<PackSet>;
+  motorsByNumber: Names<PackMotor>;
+  motorsBySet: Map<string, PackMotor>;
+  /** Those on a shelf or on order, by their numbers. */
+  waiting: Candidate[];
+  /** Those in sets of a criticality that is told, the least critical first. */
+  standing: FromSet[];
+}
+
+const indices = new WeakMap<PlantInHand, PlantIndex>();
+
+/** A plant that has changed is another one. */
+function indexOf(plant: PlantInHand): PlantIndex {
+  const known = indices.get(plant);
+  if (known !== undefined) return known;
+  const motors = [...plant.motors.values()].sort(byNumber);
+  const standing = motors.flatMap((one): FromSet[] => {
+    const stops = stopsOf(plant, one);
+    return stops === null ? [] : [{ from: 'set', motor: one.motor, stops }];
+  });
+  const index = {
+    setsByTag: namesOf(plant.sets.values(), ({ tag }) => tag),
+    motorsByNumber: namesOf(plant.motors.values(), ({ number }) => number),
+    motorsBySet: new Map(
+      [...plant.motors.values()].reverse().flatMap((one) => (one.setId === null ? [] : [[one.setId, one] as const])),
+    ),
+    waiting: motors
+      .filter(({ place }) => place === 'on-shelf' || place === 'on-order')
+      .map((one) => onShelf(plant, one)),
+    // Stable: within a criticality they stay by their numbers.
+    standing: standing.sort((a, b) => b.stops.criticality - a.stops.criticality),
+  };
+  indices.set(plant, index);
+  return index;
+}
+
+/** By name, and by name in small letters; of several the first. */
+interface Names<T> {
+  exact: Map<string, T>;
+  anyCase: Map<string, T>;
+}
+
+function namesOf<T>(all: Iterable<T>, nameOf: (one: T) => string): Names<T> {
+  const names: Names<T> = { exact: new Map(), anyCase: new Map() };
+  for (const one of all) {
+    const name = nameOf(one);
+    if (!names.exact.has(name)) names.exact.set(name, one);
+    const small = name.toLowerCase();
+    if (!names.anyCase.has(small)) names.anyCase.set(small, one);
+  }
+  return names;
+}
+
+function named<T>({ exact, anyCase }: Names<T>, name: string): T | null {
+  const asked = name.trim();
+  return exact.get(asked) ?? anyCase.get(asked.toLowerCase()) ?? null;
+}
+
+const byNumber = (a: PackMotor, b: PackMotor) => (a.number < b.number ? -1 : a.number > b.number ? 1 : 0);
 
 const onShelf = (plant: PlantInHand, motor: PackMotor): Candidate => ({
   from: 'shelf',

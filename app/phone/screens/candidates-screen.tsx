@@ -1,9 +1,12 @@
+import { useState } from 'react';
 import { Mark } from '@/app/look/mark';
 import { Tag } from '@/app/look/tag';
 import { TitleBlock } from '@/app/look/title-block';
 import { candidatesPath, setPath } from '@/app/paths';
 import { CandidateLines } from '@/app/sets/[tag]/candidates/candidate-lines';
-import { CandidateSection, SOURCES } from '@/app/sets/[tag]/candidates/candidate-section';
+import { CandidateSection } from '@/app/sets/[tag]/candidates/candidate-section';
+import { SOURCES } from '@/app/sets/[tag]/candidates/sources';
+import type { Source } from '@/lib/matching/offer/candidate';
 import { clockText } from '../age-text';
 import type { RankedHere, Status } from '../asked';
 import { Asked } from '../look/asked';
@@ -13,37 +16,30 @@ import { NotHere } from './not-here';
 
 /** What can go in, ranked by the engine on this phone. */
 export function CandidatesScreen({ status, tag, from }: { status: Answer<Status>; tag: string; from: string | null }) {
-  const answer = useAsk('ranked', { tag });
+  const only = SOURCES.find((source) => source === from) ?? null;
+  const answer = useAsk('ranked', { tag, whole: only });
   const about = status.state === 'here' ? status.value.about : null;
   const judged = about === null ? '' : `snapshot ${clockText(about.at, about.site.timezone)}`;
   return (
     <PhoneSheet status={status} back={{ href: setPath(tag), words: tag }}>
       <Asked answer={answer} nothing={<NotHere what="set" name={tag} />}>
-        {(here) => <RankedSheet here={here} from={from} judged={judged} />}
+        {(here) => <RankedSheet here={here} only={only} judged={judged} />}
       </Asked>
     </PhoneSheet>
   );
 }
 
-function RankedSheet({
-  here: { set, failed, ranked },
-  from,
-  judged,
-}: {
-  here: RankedHere;
-  from: string | null;
-  judged: string;
-}) {
-  const only = SOURCES.find((source) => source === from) ?? null;
+function RankedSheet({ here, only, judged }: { here: RankedHere; only: Source | null; judged: string }) {
+  const { tag, service, area, failed, sources, unsuitableCount, isCriticalityTold } = here;
   return (
     <>
       <TitleBlock
         small
-        tag={set.tag}
-        name={<bdi>{set.service ?? 'what it serves is not told'}</bdi>}
+        tag={tag}
+        name={<bdi>{service ?? 'what it serves is not told'}</bdi>}
         cells={[
-          { label: 'Goes out', value: failed === null ? 'no motor' : <Tag>{failed.id}</Tag> },
-          { label: 'Area', value: <bdi>{set.area ?? 'not told'}</bdi> },
+          { label: 'Goes out', value: failed === null ? 'no motor' : <Tag>{failed}</Tag> },
+          { label: 'Area', value: <bdi>{area ?? 'not told'}</bdi> },
           { label: 'Judged on', value: judged },
         ]}
       />
@@ -51,32 +47,48 @@ function RankedSheet({
       {SOURCES.filter((source) => only === null || only === source).map((source) => (
         <CandidateSection
           key={source}
-          tag={set.tag}
+          tag={tag}
           source={source}
-          fits={ranked.fits[source]}
-          asked={ranked.asked[source]}
-          isWhole={only === source}
-          nearest={ranked.unsuitable.find(({ candidate }) => candidate.from === source) ?? null}
-          isCriticalityTold={set.criticality !== null}
+          {...sources[source]}
+          isCriticalityTold={isCriticalityTold}
         />
       ))}
       {only !== null && (
         <p className="pt-4">
-          <a className="to" href={candidatesPath(set.tag)}>
+          <a className="to" href={candidatesPath(tag)}>
             All that can go in
           </a>
         </p>
       )}
-      {ranked.unsuitableCount > 0 && (
-        <details className="mt-6 border-rule border-y">
-          <summary className="more">
-            <Mark verdict="unsuitable" size="middle" />
-            <b>Unsuitable</b>
-            <span className="label">{ranked.unsuitableCount}, with reasons</span>
-          </summary>
-          <CandidateLines tag={set.tag} judged={ranked.unsuitable} />
-        </details>
+      {unsuitableCount > 0 && <Unsuitable tag={tag} count={unsuitableCount} />}
+    </>
+  );
+}
+
+/** Judged when somebody opens it. */
+function Unsuitable({ tag, count }: { tag: string; count: number }) {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <details className="mt-6 border-rule border-y" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary className="more">
+        <Mark verdict="unsuitable" size="middle" />
+        <b>Unsuitable</b>
+        <span className="label">{count}, with reasons</span>
+      </summary>
+      {isOpen && <Misses tag={tag} count={count} />}
+    </details>
+  );
+}
+
+function Misses({ tag, count }: { tag: string; count: number }) {
+  const answer = useAsk('misses', { tag });
+  if (answer.state !== 'here' || answer.value === null) return null;
+  return (
+    <>
+      {answer.value.length < count && (
+        <p className="label">The {answer.value.length} nearest misses of those looked at, fewest reasons first.</p>
       )}
+      <CandidateLines tag={tag} lines={answer.value} />
     </>
   );
 }

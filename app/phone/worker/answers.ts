@@ -6,11 +6,9 @@ import { buyable } from '@/lib/matching/buy/buyable';
 import { ratingRowOf } from '@/lib/matching/context/rating-row';
 import { defaultSettings } from '@/lib/matching/default-settings';
 import { judgeAlone } from '@/lib/matching/offer/judge-alone';
-import { ranked } from '@/lib/matching/offer/ranked';
 import { findInHand } from '@/lib/offline/find-in-hand';
 import {
   candidateInHand,
-  candidatesInHand,
   motorIn,
   motorNumbered,
   setInHand,
@@ -24,9 +22,11 @@ import type { AskName, Asks, CandidateHere, Status } from '../asked';
 import { todayAt } from '../today-at';
 import { bringUp, state } from './bring-up';
 import { held, load, wipe } from './held';
+import { listOf, makeReady, missesFor } from './offers';
 import { change, keep, send } from './outbox';
 import { store } from './store';
 import { tellPage } from './tell-page';
+import { whenIdle } from './when-idle';
 
 type Answers = { [K in AskName]: (told: Asks[K]['in']) => Asks[K]['out'] | Promise<Asks[K]['out']> };
 
@@ -52,6 +52,8 @@ export const answers: Answers = {
     if (set === null) return null;
     const pumpSet = setInHand(held.plant, set);
     const motor = motorIn(held.plant, set.id);
+    // Its list is asked for next.
+    whenIdle(() => makeReady(set.tag));
     return {
       set,
       pumpSet,
@@ -72,13 +74,8 @@ export const answers: Answers = {
       if (motor.code === code) return { thing: 'motor', name: motor.number };
     return null;
   },
-  ranked: ({ tag }) => {
-    const set = setTagged(held.plant, tag);
-    if (set === null || held.about === null) return null;
-    const pumpSet = setInHand(held.plant, set);
-    const list = ranked(pumpSet, candidatesInHand(held.plant, set), held.about.site.settings, today());
-    return { set, failed: pumpSet.failed, ranked: list };
-  },
+  ranked: ({ tag, whole }) => listOf(tag, whole),
+  misses: ({ tag }) => missesFor(tag),
   candidate,
   shelves: () => held.about?.shelves ?? [],
   keep: async ({ waiting }) => {

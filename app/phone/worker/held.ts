@@ -16,17 +16,16 @@ function empty(): PlantInHand {
   return { sets: new Map(), motors: new Map() };
 }
 
-/** Reads all of it from the phone's database. */
+/** Reads it from the phone's database; the sets and motors only where another tab has kept newer ones. */
 export async function load(): Promise<void> {
   const db = await store();
   const tx = db.transaction(['about', 'parts', 'outbox']);
-  const [about, parts, outbox] = await Promise.all([
-    tx.objectStore('about').get('now'),
-    tx.objectStore('parts').getAll(),
-    tx.objectStore('outbox').getAll(),
-    tx.done,
-  ]);
-  const base = empty();
+  const about = await tx.objectStore('about').get('now');
+  const outbox = await tx.objectStore('outbox').getAll();
+  const isHeld = about?.at === held.about?.at && about?.cursor === held.about?.cursor;
+  const parts = isHeld ? [] : await tx.objectStore('parts').getAll();
+  await tx.done;
+  const base = isHeld ? held.base : empty();
   for (const text of parts) {
     const part = JSON.parse(text) as { sets?: PackSet[]; motors?: PackMotor[] };
     takeIn(base, { sets: part.sets ?? [], motors: part.motors ?? [] });
@@ -35,10 +34,15 @@ export async function load(): Promise<void> {
   overlay();
 }
 
-/** What waits, seen as done; what was refused is not. */
+let seen: { base: PlantInHand; keys: string } | null = null;
+
+/** What waits, seen as done; what was refused is not. The plant in hand stays the same as long as nothing has changed. */
 export function overlay() {
   const { about, base, waiting } = held;
   const mine = waiting.filter(({ message, state }) => state === 'waiting' && message.userId === about?.userId);
+  const keys = mine.map(({ key }) => key).join();
+  if (seen?.base === base && seen.keys === keys) return;
+  seen = { base, keys };
   held.plant = withWaiting(
     base,
     mine.map(({ message }) => message),
@@ -50,7 +54,12 @@ export async function keepPack(
   about: About,
   changed: { sets: readonly PackSet[]; motors: readonly PackMotor[]; isWhole: boolean },
 ): Promise<void> {
-  const base = changed.isWhole ? empty() : { sets: new Map(held.base.sets), motors: new Map(held.base.motors) };
+  const isAsBefore = !changed.isWhole && changed.sets.length + changed.motors.length === 0;
+  const base = isAsBefore
+    ? held.base
+    : changed.isWhole
+      ? empty()
+      : { sets: new Map(held.base.sets), motors: new Map(held.base.motors) };
   takeIn(base, changed);
   const db = await store();
   await writeParts(db, about, base, changed);

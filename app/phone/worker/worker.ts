@@ -1,8 +1,10 @@
 import type { AskName } from '../asked';
 import { answers, sendAndBringUp } from './answers';
 import { load } from './held';
+import { makeReady } from './offers';
 import { whenOthersTell } from './tell-others';
 import { tellPage } from './tell-page';
+import { whenIdle } from './when-idle';
 
 /** The phone's other half: it holds the snapshot, judges, and sends what waits, so that the page stays free. */
 const scope = self as unknown as {
@@ -10,6 +12,8 @@ const scope = self as unknown as {
   postMessage: (message: unknown) => void;
 };
 const opened = load().catch((error) => console.warn('The phone’s database does not open.', error));
+
+void opened.then(() => whenIdle(() => makeReady(null)));
 
 scope.onmessage = async ({ data: { id, ask, told } }) => {
   await opened;
@@ -20,7 +24,11 @@ scope.onmessage = async ({ data: { id, ask, told } }) => {
   }
 };
 
-whenOthersTell(() => void load().then(tellPage));
+const changed = () => {
+  tellPage();
+  whenIdle(() => makeReady(null));
+};
+whenOthersTell(() => void load().then(changed));
 
 /** Backs off while there is no network: from a quarter of a minute to five. */
 const SHORTEST_MS = 15_000;
@@ -29,12 +37,12 @@ let pause = SHORTEST_MS;
 async function goOn() {
   await opened;
   await sendAndBringUp().catch((error) => console.warn(error));
-  tellPage();
+  changed();
   pause = Math.min(pause * 2, LONGEST_MS);
   setTimeout(goOn, pause);
 }
 void goOn();
 self.addEventListener('online', () => {
   pause = SHORTEST_MS;
-  void sendAndBringUp().then(tellPage);
+  void sendAndBringUp().then(changed);
 });

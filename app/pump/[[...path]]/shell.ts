@@ -1,14 +1,15 @@
 import { phoneFiles } from '@/app/phone-files';
 
-/** The page in which the phone's app starts. Nothing in it is anybody's. */
+/** The page in which the phone's app starts. Nothing in it is anybody's. The worker is begun first: it has more to load. */
 export function shell(nonce: string): string {
-  const { script, style } = phoneFiles();
+  const { script, style, worker } = phoneFiles();
   return `<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>At the pump · Bedplate</title>
+<script nonce="${nonce}">globalThis.bedplateWorker = new Worker('${worker}', { type: 'module', name: 'bedplate' })</script>
 <link rel="stylesheet" href="${style}" nonce="${nonce}">
 <script type="module" src="${script}" nonce="${nonce}"></script>
 <link rel="manifest" href="/manifest.webmanifest">

@@ -1,35 +1,35 @@
 import Link from 'next/link';
 import { SectionHead } from '@/app/look/section-head';
 import { candidatesPath } from '@/app/paths';
-import type { JudgedCandidate, Source } from '@/lib/matching/offer/candidate';
+import type { Source } from '@/lib/matching/offer/candidate';
 import { CandidateLine, CandidateLines } from './candidate-lines';
-
-export const SOURCES: readonly Source[] = ['shelf', 'set', 'buy'];
+import type { OfferLine } from './offer-line';
 
 /** What can go in from one source, best first; where nothing can, the nearest miss. */
 export function CandidateSection({
   tag,
   source,
-  fits,
+  lines,
+  count,
   asked,
-  isWhole,
   nearest,
   isCriticalityTold,
 }: {
   tag: string;
   source: Source;
-  fits: readonly JudgedCandidate[];
+  /** Those to show. */
+  lines: readonly OfferLine[];
+  /** How many fit. */
+  count: number;
   asked: number;
-  isWhole: boolean;
-  nearest: JudgedCandidate | null;
+  nearest: OfferLine | null;
   isCriticalityTold: boolean;
 }) {
-  const shown = isWhole ? fits : fits.slice(0, SHOWN);
   return (
     <section>
-      <SectionHead title={HEADS[source]} aside={asideOf(source, fits.length, asked)} />
-      {fits.length > 0 && <CandidateLines tag={tag} judged={shown} />}
-      {fits.length === 0 && (
+      <SectionHead title={HEADS[source]} aside={asideOf(source, count, asked)} />
+      {count > 0 && <CandidateLines tag={tag} lines={lines} />}
+      {count === 0 && (
         <p className="pt-3">
           {source === 'set' && !isCriticalityTold
             ? 'Nobody has told how critical this set is, so no other set is asked to stop for it.'
@@ -39,15 +39,15 @@ export function CandidateSection({
           {nearest !== null && ' The nearest miss:'}
         </p>
       )}
-      {fits.length === 0 && nearest !== null && (
+      {count === 0 && nearest !== null && (
         <ol className="rank">
-          <CandidateLine tag={tag} one={nearest} />
+          <CandidateLine tag={tag} line={nearest} />
         </ol>
       )}
-      {shown.length < fits.length && (
+      {lines.length < count && (
         <p className="pt-2">
           <Link className="to" href={`${candidatesPath(tag)}?from=${source}`}>
-            All {fits.length}
+            All {count}
           </Link>
         </p>
       )}
@@ -65,8 +65,6 @@ const NOTHING: Record<Source, string> = {
   set: 'No motor of a less critical set fits.',
   buy: 'No standard rating fits.',
 };
-/** So many of a section are shown until all are asked for. */
-const SHOWN = 10;
 
 function asideOf(source: Source, fits: number, asked: number): string {
   switch (source) {

@@ -10,12 +10,15 @@ import { candidatesPath, faultPath, setPath, written } from '@/app/paths';
 import { PictureNote } from '@/app/pictures/picture-note';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { must } from '@/lib/auth/may';
+import type { Source } from '@/lib/matching/offer/candidate';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { unknownSet } from '../../unknown-set';
 import { CandidateLines } from './candidate-lines';
-import { CandidateSection, SOURCES } from './candidate-section';
+import { CandidateSection } from './candidate-section';
+import { offerLine } from './offer-line';
 import { rankedCandidates } from './ranked-candidates';
+import { SHOWN, SOURCES } from './sources';
 
 type Props = PageProps<'/sets/[tag]/candidates'>;
 
@@ -37,6 +40,10 @@ export default answered(async function CandidatesPage({ params, searchParams }: 
   const reported = faults.find(({ id }) => id === asked.fault) ?? null;
   const ranked = await rankedCandidates(actor, known, settings, today(timezone));
   const only = SOURCES.find((source) => source === asked.from) ?? null;
+  const nearestOf = (source: Source) => {
+    const nearest = ranked.unsuitable.find(({ candidate }) => candidate.from === source);
+    return nearest === undefined ? null : offerLine(nearest);
+  };
   return (
     <Sheet person={personOf(actor)} back={{ href: setPath(row.tag), words: row.tag }}>
       <TitleBlock
@@ -67,10 +74,10 @@ export default answered(async function CandidatesPage({ params, searchParams }: 
           key={source}
           tag={row.tag}
           source={source}
-          fits={ranked.fits[source]}
+          lines={ranked.fits[source].slice(0, only === source ? undefined : SHOWN).map(offerLine)}
+          count={ranked.fits[source].length}
           asked={ranked.asked[source]}
-          isWhole={only === source}
-          nearest={ranked.unsuitable.find(({ candidate }) => candidate.from === source) ?? null}
+          nearest={nearestOf(source)}
           isCriticalityTold={row.criticality !== null}
         />
       ))}
@@ -93,7 +100,7 @@ export default answered(async function CandidatesPage({ params, searchParams }: 
               The {ranked.unsuitable.length} nearest misses of those looked at, fewest reasons first.
             </p>
           )}
-          <CandidateLines tag={row.tag} judged={ranked.unsuitable} />
+          <CandidateLines tag={row.tag} lines={ranked.unsuitable.map(offerLine)} />
         </details>
       )}
     </Sheet>
