@@ -8,6 +8,9 @@ const alias = {
 // Rooms below the server line: their tests run on a real database.
 const database = ['test/{db,audit,auth,register,seed,api}/**/*.test.ts'];
 
+/** A busy machine fails no test. */
+const PATIENT = { poll: { timeout: 20_000 } };
+
 export default defineConfig({
   test: {
     projects: [
@@ -19,6 +22,7 @@ export default defineConfig({
           exclude: database,
           environment: 'node',
           testTimeout: 60_000,
+          expect: PATIENT,
         },
       },
       {
@@ -30,6 +34,7 @@ export default defineConfig({
           globalSetup: 'test/db/server.ts',
           setupFiles: 'test/db/database.ts',
           testTimeout: 60_000,
+          expect: PATIENT,
         },
       },
     ],

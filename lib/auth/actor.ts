@@ -11,7 +11,7 @@ export const actorOf = async (headers: Headers): Promise<Actor | null> => (await
 
 /** The same with the session itself, for who looks after their own. */
 export async function signedInOf(headers: Headers): Promise<{ actor: Actor; sessionId: string } | null> {
-  const found = await auth.api.getSession({ headers });
+  const found = await sessionOf(headers);
   if (!found) return null;
   const { session, user } = found;
   const idleMs = Date.now() - session.lastSeenAt.getTime();
@@ -29,10 +29,11 @@ export async function signedInOf(headers: Headers): Promise<{ actor: Actor; sess
 
 /** Whether the session of these headers only went unused for too long: nobody signed out, and nobody ended it. */
 export async function hasGoneIdle(headers: Headers): Promise<boolean> {
-  const found = await auth.api.getSession({ headers });
+  const found = await sessionOf(headers);
   return found !== null && !found.user.retiredAt && isIdle(found.session);
 }
 
+const sessionOf = (headers: Headers) => auth.api.getSession({ headers });
 const isIdle = ({ lastSeenAt }: { lastSeenAt: Date }) => Date.now() - lastSeenAt.getTime() > IDLE_HOURS * 3_600_000;
 
 const isRole = (role: string): role is Role => (ROLES as readonly string[]).includes(role);

@@ -108,7 +108,9 @@ test('S30 a person is no longer named, and what they did stands', async () => {
     await db.auditEntry.findMany({ where: { siteId: actor.siteId } }),
     await db.swap.findMany({ where: { siteId: actor.siteId } }),
   ];
-  for (const gone of ['Ida Fenn', 'ida-']) expect(JSON.stringify(tables)).not.toContain(gone);
+  // Transaction numbers are no JSON.
+  const text = JSON.stringify(tables, (_key, value) => (typeof value === 'bigint' ? String(value) : value));
+  for (const gone of ['Ida Fenn', 'ida-']) expect(text).not.toContain(gone);
   expect((await bringBackPerson(administrator, actor.userId)).outcome).toBe('refused');
   const second = await colleague(actor.siteId, 'planner', 'Bo Lund');
   await retirePerson(administrator, second.userId);

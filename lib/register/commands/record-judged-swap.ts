@@ -1,4 +1,4 @@
-import type { Actor } from '@/lib/auth/may';
+import { type Actor, must } from '@/lib/auth/may';
 import { judgeAlone } from '@/lib/matching/offer/judge-alone';
 import { candidateFor } from '../candidate-for';
 import { motorNumber } from '../queries/motor-number';
@@ -17,6 +17,7 @@ import type { SwapRequest } from './swap-request';
  * motor goes in only with a note of who decided.
  */
 export async function recordJudgedSwap(actor: Actor, asked: SwapRequest, isDone: boolean): Promise<SwapOutcome> {
+  must(actor, 'swap.record');
   // Before anything is judged: since it was recorded, the motors stand elsewhere.
   const before = await swapBefore(actor, asked);
   if (before !== null) return before;
