@@ -22,7 +22,8 @@ export function CandidatesScreen({ status, tag, from }: { status: Answer<Status>
   const judged = about === null ? '' : `snapshot ${clockText(about.at, about.site.timezone)}`;
   return (
     <PhoneSheet status={status} back={{ href: setPath(tag), words: tag }}>
-      <Asked answer={answer} nothing={<NotHere what="set" name={tag} />}>
+      {/* The day it was judged on stands in its head: a head that came in two parts would move the list. */}
+      <Asked answer={about === null ? { state: 'asked' } : answer} nothing={<NotHere what="set" name={tag} />}>
         {(here) => <RankedSheet here={here} only={only} judged={judged} />}
       </Asked>
     </PhoneSheet>
