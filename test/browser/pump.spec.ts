@@ -265,8 +265,7 @@ test('S12 signing out at the pump wipes the phone, and says first what would be 
   const own = await context.newPage();
   await own.goto(`${baseURL}/sign-in`);
   await signIn(own, 'technician');
-  await own.goto(`${line.at}/pump`);
-  await expect(own.getByText(/lie on this phone/)).toBeVisible();
+  await carry(own, line.at);
   line.cut();
   await own.goto(`${line.at}/pump/sets/${PUMP_SETS.fault}/fault`);
   await own.getByRole('button', { name: 'Leak' }).click();
