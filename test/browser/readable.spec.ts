@@ -141,6 +141,12 @@ test.describe('by keys alone', () => {
     await enter(page, page.getByRole('button', { name: 'Record the swap' }));
     await expect(page.getByRole('heading', { level: 1, name: BY_KEYS })).toBeVisible();
     await expect(page.getByRole('status').filter({ hasText: 'nothing waits' })).toBeVisible({ timeout: 20_000 });
+    // The strip may say so before the record is kept: the register has the last word.
+    const inSet = async () => {
+      const answer = await page.request.get(`/api/v1/sets/${BY_KEYS}`);
+      return ((await answer.json()) as { motorNumber: string | null }).motorNumber;
+    };
+    await expect.poll(inSet).toBe(motor);
     await page.goto(`/sets/${BY_KEYS}`);
     await expect(page.getByRole('listitem').filter({ hasText: `${motor}\u00a0in` })).toHaveCount(1);
   });
