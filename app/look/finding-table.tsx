@@ -1,4 +1,5 @@
 import type { Finding, Grade } from '@/lib/matching/finding';
+import { FindFrame } from './find-frame';
 import { type FigureTexts, figuresOfFinding } from './finding-figures';
 import { Glyph } from './glyph';
 import { SectionHead } from './section-head';
@@ -59,28 +60,11 @@ function Group({
 /** Have, need, difference; below each what it means, the clause, and the work or the reading with its time. */
 export function FindingTable({ title, findings }: { title: string; findings: readonly Finding[] }) {
   return (
-    <table className="find">
-      <caption className="vh">{title}</caption>
-      <colgroup>
-        <col />
-        <col className="c-figure" />
-        <col className="c-figure" />
-        <col className="c-difference" />
-      </colgroup>
-      <thead>
-        <tr>
-          <th scope="col">
-            <span className="vh">question</span>
-          </th>
-          <th scope="col">have</th>
-          <th scope="col">need</th>
-          <th scope="col">difference</th>
-        </tr>
-      </thead>
+    <FindFrame title={title} first="question">
       {findings.map((finding) => (
         <FindingRows key={finding.criterion} finding={finding} />
       ))}
-    </table>
+    </FindFrame>
   );
 }
 

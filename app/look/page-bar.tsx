@@ -1,6 +1,7 @@
 import Link from 'next/link';
 import { MainNav, type Place } from './main-nav';
 import { ThemeSwitch } from './theme-switch';
+import { WayBack } from './way-back';
 
 export interface PageBarProps {
   /** The way back; without it the name of the program leads to the register. */
@@ -16,20 +17,7 @@ export interface PageBarProps {
 export function PageBar({ back, current, person, isBare, wide }: PageBarProps) {
   return (
     <header className={wide ? 'bar wide' : 'bar'}>
-      {back === undefined ? (
-        <Link className="brand" href="/">
-          Bedplate
-        </Link>
-      ) : (
-        <Link className="back" href={back.href}>
-          <svg viewBox="0 0 24 24" fill="none" stroke="currentColor" strokeWidth="2" aria-hidden="true">
-            <path d="m15 4-8 8 8 8" />
-          </svg>
-          <span>
-            <bdi>{back.words}</bdi>
-          </span>
-        </Link>
-      )}
+      <WayBack back={back} home="/" />
       {!isBare && <MainNav className="nav-row" {...(current !== undefined && { current })} />}
       <ThemeSwitch />
       {!isBare && (

@@ -1,3 +1,4 @@
+import { FindFrame } from '@/app/look/find-frame';
 import { figuresOfFinding } from '@/app/look/finding-figures';
 import { Glyph } from '@/app/look/glyph';
 import { ABOUT_WORDS, type ReadingFinding } from '@/lib/job/reading-finding';
@@ -5,28 +6,11 @@ import { ABOUT_WORDS, type ReadingFinding } from '@/lib/job/reading-finding';
 /** What readings said: have, need, difference; below each what it means and where that comes from. */
 export function ReadingTable({ title, findings }: { title: string; findings: readonly ReadingFinding[] }) {
   return (
-    <table className="find">
-      <caption className="vh">{title}</caption>
-      <colgroup>
-        <col />
-        <col className="c-figure" />
-        <col className="c-figure" />
-        <col className="c-difference" />
-      </colgroup>
-      <thead>
-        <tr>
-          <th scope="col">
-            <span className="vh">reading</span>
-          </th>
-          <th scope="col">have</th>
-          <th scope="col">need</th>
-          <th scope="col">difference</th>
-        </tr>
-      </thead>
+    <FindFrame title={title} first="reading">
       {findings.map((finding) => (
         <Rows key={finding.about} finding={finding} />
       ))}
-    </table>
+    </FindFrame>
   );
 }
 

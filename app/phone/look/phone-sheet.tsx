@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { WayBack } from '@/app/look/way-back';
 import type { Status } from '../asked';
 import type { Answer } from '../use-ask';
 import { NewerNote } from './newer-note';
@@ -18,20 +19,7 @@ export function PhoneSheet({
   return (
     <>
       <header className="bar">
-        {back === undefined ? (
-          <a className="brand" href="/pump">
-            Bedplate
-          </a>
-        ) : (
-          <a className="back" href={back.href}>
-            <svg viewBox="0 0 24 24" fill="none" stroke="currentColor" strokeWidth="2" aria-hidden="true">
-              <path d="m15 4-8 8 8 8" />
-            </svg>
-            <span>
-              <bdi>{back.words}</bdi>
-            </span>
-          </a>
-        )}
+        <WayBack back={back} home="/pump" />
         <SheetSwitch />
         <a className="tool" href="/scan">
           <svg viewBox="0 0 24 24" fill="none" stroke="currentColor" strokeWidth="2" aria-hidden="true">
