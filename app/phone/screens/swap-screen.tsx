@@ -1,8 +1,6 @@
-import { Mark } from '@/app/look/mark';
-import { Tag } from '@/app/look/tag';
-import { TitleBlock } from '@/app/look/title-block';
-import { CRITERION_WORDS, hoursText, VERDICT_WORDS } from '@/app/look/words';
+import { CRITERION_WORDS, hoursText } from '@/app/look/words';
 import { candidatePath, setPath } from '@/app/paths';
+import { SwapHead } from '@/app/sets/[tag]/swap/[motor]/swap-head';
 import type { SwapState } from '@/app/sets/[tag]/swap/[motor]/swap-state';
 import { UNOFFERED_WORDS } from '@/app/sets/[tag]/unoffered-words';
 import { workItems } from '@/app/sets/[tag]/work-items';
@@ -49,31 +47,13 @@ function SwapSheet({ here, motorInId, shelves }: { here: CandidateHere; motorInI
   };
   return (
     <>
-      <TitleBlock
-        small
+      <SwapHead
         tag={set.tag}
-        name="Record the swap"
-        cells={[
-          { label: 'Out', value: pumpSet.failed === null ? 'no motor' : <Tag>{pumpSet.failed.id}</Tag> },
-          {
-            label: 'In',
-            value: (
-              <b>
-                <Tag>{motor.id}</Tag>
-              </b>
-            ),
-          },
-        ]}
+        out={pumpSet.failed === null ? null : pumpSet.failed.id}
+        into={motor.id}
+        result={result}
+        judged="judged on this phone, kept with the record"
       />
-      <p className="flex items-center gap-3 pt-4">
-        <Mark verdict={result.verdict} />
-        <span>
-          <b>{VERDICT_WORDS[result.verdict]}</b>
-          {result.verdict !== 'unsuitable' && `, ${hoursText(result.hours)}`}
-          <br />
-          <span className="label">judged on this phone, kept with the record</span>
-        </span>
-      </p>
       <PhoneSwapForm
         act={act}
         tag={set.tag}

@@ -1,11 +1,8 @@
 import type { Metadata } from 'next';
 import { answered } from '@/app/answered';
 import { CoverLostHere } from '@/app/cover/cover-lost-here';
-import { Mark } from '@/app/look/mark';
 import { Sheet } from '@/app/look/sheet';
-import { Tag } from '@/app/look/tag';
-import { TitleBlock } from '@/app/look/title-block';
-import { CRITERION_WORDS, hoursText, VERDICT_WORDS } from '@/app/look/words';
+import { CRITERION_WORDS, hoursText } from '@/app/look/words';
 import { dayText, today } from '@/app/moment';
 import { candidatePath, swapFormPath, written } from '@/app/paths';
 import { personOf, whoMay } from '@/app/who-is-here';
@@ -22,6 +19,7 @@ import { UNOFFERED_WORDS } from '../../unoffered-words';
 import { workItems } from '../../work-items';
 import { recordSwapHere } from './record-swap-here';
 import { SwapForm } from './swap-form';
+import { SwapHead } from './swap-head';
 
 type Props = PageProps<'/sets/[tag]/swap/[motor]'>;
 
@@ -51,32 +49,14 @@ export default answered(async function SwapPage({ params }: Props) {
   const job = jobOf(set, motor, result.findings, { settings, asOf });
   return (
     <Sheet person={personOf(actor)} back={{ href: candidatePath(row.tag, motor.id), words: motor.id }}>
-      <TitleBlock
-        small
+      <SwapHead
         tag={row.tag}
-        name="Record the swap"
-        cells={[
-          { label: 'Out', value: set.failed === null ? 'no motor' : <Tag>{set.failed.id}</Tag> },
-          {
-            label: 'In',
-            value: (
-              <b>
-                <Tag>{motor.id}</Tag>
-              </b>
-            ),
-          },
-          { label: 'Date', value: dayText(new Date(), timezone) },
-        ]}
+        out={set.failed === null ? null : set.failed.id}
+        into={motor.id}
+        day={dayText(new Date(), timezone)}
+        result={result}
+        judged="judged now, kept with the record"
       />
-      <p className="flex items-center gap-3 pt-4">
-        <Mark verdict={result.verdict} />
-        <span>
-          <b>{VERDICT_WORDS[result.verdict]}</b>
-          {result.verdict !== 'unsuitable' && `, ${hoursText(result.hours)}`}
-          <br />
-          <span className="label">judged now, kept with the record</span>
-        </span>
-      </p>
       <SwapForm
         act={recordSwapHere}
         requestKey={crypto.randomUUID()}
