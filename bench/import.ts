@@ -1,12 +1,8 @@
 // npm run bench:import: a sheet of 10 000 sets with their motors through every step of an import, on a database of its own.
 import { randomUUID } from 'node:crypto';
-import { existsSync, mkdtempSync, rmSync } from 'node:fs';
-import os from 'node:os';
-import path from 'node:path';
 import { defaultSettings } from '@/lib/matching/default-settings';
 import type { RunColumns, RunCounts } from '@/lib/register/import/run';
-import { deploy } from '../scripts/migrate.mjs';
-import { startPostgres } from '../scripts/pg.mjs';
+import { onOwnDatabase } from './on-own-database';
 
 const ROWS = Number(process.argv[2] ?? 10_000);
 const HEAD =
@@ -14,16 +10,7 @@ const HEAD =
 const row = (n: number, kw: string) =>
   `T-${n};Hall ${n % 40};Rinse ${n};foot;400;50;3;TM-${n};Fernholt;F${n * 7919};132S;${kw};1455;400;50;10,9;IP55;`;
 
-const dataDir = mkdtempSync(path.join(os.tmpdir(), 'bedplate-bench-'));
-const server = await startPostgres({ dataDir, temporary: true });
-try {
-  await deploy(server.url);
-  process.env.DATABASE_URL = server.url; // read when the client is first imported
-  await bench();
-} finally {
-  await server.stop();
-  if (existsSync(dataDir)) rmSync(dataDir, { recursive: true });
-}
+await onOwnDatabase(bench);
 
 async function bench(): Promise<void> {
   const { db } = await import('@/lib/db/client');

@@ -1,28 +1,15 @@
 // npm run bench:pack: what a phone is told of a plant of 5,000 sets and 8,000 motors, whole and after a change: bytes and
 // time, on a database of its own.
-import { existsSync, mkdtempSync, rmSync } from 'node:fs';
-import os from 'node:os';
-import path from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Pack } from '@/lib/offline/pack';
-import { deploy } from '../scripts/migrate.mjs';
-import { startPostgres } from '../scripts/pg.mjs';
 import { fillPlant } from './fill-plant';
+import { onOwnDatabase } from './on-own-database';
 
 const SIZE = { sets: 5_000, spares: 3_000 };
 const SWAPS = 10_000;
 const kb = (bytes: number) => (bytes / 1e3).toFixed(1).padStart(8);
 
-const dataDir = mkdtempSync(path.join(os.tmpdir(), 'bedplate-bench-'));
-const server = await startPostgres({ dataDir, temporary: true });
-try {
-  await deploy(server.url);
-  process.env.DATABASE_URL = server.url; // read when the client is first imported
-  await bench();
-} finally {
-  await server.stop();
-  if (existsSync(dataDir)) rmSync(dataDir, { recursive: true });
-}
+await onOwnDatabase(bench);
 
 async function bench(): Promise<void> {
   const { db } = await import('@/lib/db/client');

@@ -42,7 +42,6 @@ export interface Status {
   toSettle: number;
   /** Recorded by another person on this phone; theirs go up when they sign in. */
   ofOthers: number;
-  isBusy: boolean;
   isSignedOut: boolean;
   /** Why the snapshot could not be brought up to date; null: it was, or was not tried. */
   problem: string | null;

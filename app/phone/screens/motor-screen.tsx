@@ -2,12 +2,12 @@ import { Action } from '@/app/look/action';
 import { ActionBar } from '@/app/look/action-bar';
 import { Facts } from '@/app/look/facts';
 import { TitleBlock } from '@/app/look/title-block';
+import { MotorAlone } from '@/app/motor-shown';
 import { setPath } from '@/app/paths';
 import { PlateFigures } from '@/app/plate-facts';
 import { WhereaboutsText } from '@/app/whereabouts-text';
 import type { Status } from '../asked';
 import { Asked } from '../look/asked';
-import { MotorAlone } from '../look/motor-on-phone';
 import { PhoneSheet } from '../look/phone-sheet';
 import { type Answer, useAsk } from '../use-ask';
 import { NotHere } from './not-here';
@@ -31,7 +31,7 @@ export function MotorScreen({ status, number }: { status: Answer<Status>; number
               ]}
             />
             <PlateFigures motor={motor.motor} />
-            <MotorAlone motor={motor} mount={mount} />
+            <MotorAlone motor={motor.motor} maker={motor.maker} serial={motor.serial} mount={mount} />
             <Facts rows={[{ label: 'Label', value: `${motor.code.slice(0, 4)}-${motor.code.slice(4)}` }]} />
             {at.setTag !== null && (
               <ActionBar>

@@ -6,13 +6,13 @@ import { Facts } from '@/app/look/facts';
 import { SectionHead } from '@/app/look/section-head';
 import { TitleBlock } from '@/app/look/title-block';
 import { momentText } from '@/app/moment';
+import { MotorShown, NoMotorShown } from '@/app/motor-shown';
 import { candidatesPath, setPath } from '@/app/paths';
 import { dutyFacts, seatFacts, supplyFacts, surroundingsFacts } from '@/app/sets/[tag]/set-facts';
 import type { PackLine } from '@/lib/offline/pack';
 import type { SetHere, Status } from '../asked';
 import { lastSwapOf } from '../last-swap';
 import { Asked } from '../look/asked';
-import { MotorOnPhone } from '../look/motor-on-phone';
 import { OpenFaults } from '../look/open-faults';
 import { PhoneSheet } from '../look/phone-sheet';
 import { WaitingLines } from '../look/waiting-lines';
@@ -65,7 +65,11 @@ function SetSheet({
       />
       <WaitingLines waiting={waiting} timezone={timezone} />
       <OpenFaults set={set} status={status} />
-      <MotorOnPhone motor={motor} mount={mount} atSupply={atSupply} />
+      {motor === null || mount === null ? (
+        <NoMotorShown />
+      ) : (
+        <MotorShown motor={motor.motor} maker={motor.maker} serial={motor.serial} mount={mount} atSupply={atSupply} />
+      )}
       {lastSwapOf({ set, motor, waiting }) !== null && (
         <p className="pt-3">
           <a className="to" href={`${setPath(set.tag)}/readings`}>

@@ -6,7 +6,7 @@ import { isFull } from './store';
 import { tellOthers } from './tell-others';
 
 /** How it stands with the network and the person, as the page shows it. */
-export const state = { isBusy: false, isSignedOut: false, problem: null as string | null };
+export const state = { isSignedOut: false, problem: null as string | null };
 
 /** A snapshot that nobody could confirm for so long is no longer shown: sign-ins end after seven days at most. */
 const KEPT_MS = 7 * 86_400_000;
@@ -14,7 +14,6 @@ const KEPT_MS = 7 * 86_400_000;
 /** Brings the snapshot up to date. Without a network nothing happens; what goes wrong is told in `state`. */
 export async function bringUp(): Promise<void> {
   await alone('bedplate-pack', async () => {
-    state.isBusy = true;
     try {
       await load(); // another tab may have been here
       await fetchPack();
@@ -27,8 +26,6 @@ export async function bringUp(): Promise<void> {
           ? error.says
           : 'The snapshot could not be brought up to date.';
       if (!(error instanceof Away)) console.warn(error);
-    } finally {
-      state.isBusy = false;
     }
   });
   if (held.about !== null && Date.now() - held.about.heardAt > KEPT_MS) await wipe({ outboxToo: false });

@@ -1,10 +1,5 @@
 import Link from 'next/link';
-import { MountDrawing } from '@/app/look/mount-drawing';
-import { SectionHead } from '@/app/look/section-head';
-import { Tag } from '@/app/look/tag';
-import { factsAlone } from '@/app/motor-drawing';
-import { motorPath } from '@/app/paths';
-import { PlateFacts, PlateFigures } from '@/app/plate-facts';
+import { MotorShown, NoMotorShown } from '@/app/motor-shown';
 import { mountOfMotor } from '@/lib/drawing/mount';
 import { ratingRowOf } from '@/lib/matching/context/rating-row';
 import type { PumpSet } from '@/lib/plant/set';
@@ -17,41 +12,20 @@ export function MotorInSet({ row, set }: { row: KnownSet['row']; set: PumpSet })
   const motor = set.failed;
   if (motor === null)
     return (
-      <section>
-        <SectionHead title="Motor in the set" aside="none" />
-        <p className="pt-3">
-          No motor is on record here. What can go in is judged by what is measured at the set; whatever nobody measured
-          comes out as a check.
-        </p>
+      <NoMotorShown>
         <NoPlateLink of={{ set: row.tag }} set={set} />
-      </section>
+      </NoMotorShown>
     );
-  const atSupply = ratingRowOf(set, motor).plate;
-  const mount = mountOfMotor(motor.id, motorDimensions(motor), motor.terminalBox);
-  const from = [row.motor?.maker, row.motor?.serial].filter(Boolean).join(', ');
   return (
-    <section>
-      <SectionHead
-        title="Motor in the set"
-        aside={
-          <Link className="to" href={motorPath(motor.id)}>
-            <Tag>{motor.id}</Tag>
-          </Link>
-        }
-      />
-      <PlateFigures motor={motor} {...(atSupply !== null && { row: atSupply })} />
-      <MountDrawing isBare only="side" incoming={mount} outgoing={null} facts={factsAlone(mount)} />
-      <details>
-        <summary className="more">
-          <span className="nowrap">The whole plate</span>
-          <span className="label">
-            <bdi>{from}</bdi>
-          </span>
-        </summary>
-        <PlateFacts motor={motor} />
-      </details>
+    <MotorShown
+      motor={motor}
+      maker={row.motor?.maker ?? null}
+      serial={row.motor?.serial ?? null}
+      mount={mountOfMotor(motor.id, motorDimensions(motor), motor.terminalBox)}
+      atSupply={ratingRowOf(set, motor).plate}
+    >
       <NoPlateLink of={{ motor: motor.id }} set={set} />
-    </section>
+    </MotorShown>
   );
 }
 
