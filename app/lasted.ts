@@ -1,3 +1,4 @@
+import { dateFormat } from '@/app/date-format';
 import { momentText, today } from './moment';
 
 const MINUTE = 60_000;
@@ -15,7 +16,7 @@ export function lastedText(ms: number): string {
 export function sinceText(at: Date, timezone: string): string {
   const dayOf = new Intl.DateTimeFormat('en-CA', { timeZone: timezone });
   if (dayOf.format(at) !== today(timezone)) return momentText(at, timezone);
-  return new Intl.DateTimeFormat('en-GB', { timeStyle: 'short', timeZone: timezone }).format(at);
+  return dateFormat(timezone, { timeStyle: 'short' }).format(at);
 }
 
 /** "03:12, standing 41 min": when it failed and how long it has stood, by the server's clock. */

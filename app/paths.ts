@@ -9,6 +9,7 @@ export const candidatePath = (tag: string, motor: string) => `${candidatesPath(t
 export const swapFormPath = (tag: string, motor: string) => `${setPath(tag)}/swap/${within(motor)}`;
 export const jobPath = (tag: string, motor: string) => `${setPath(tag)}/job/${within(motor)}`;
 export const buyPath = (tag: string, rating: string) => `${setPath(tag)}/buy/${within(rating)}`;
+export const nextPath = (tag: string) => `${setPath(tag)}/next`;
 export const swapPath = (swapId: string) => `/swaps/${within(swapId)}`;
 export const addReadingsPath = (swapId: string) => `${swapPath(swapId)}/readings`;
 export const picturePath = (pictureId: string) => `/pictures/${within(pictureId)}`;
@@ -16,6 +17,7 @@ export const motorPath = (number: string) => `/motors/${within(number)}`;
 export const motorEditPath = (number: string) => `${motorPath(number)}/edit`;
 export const motorOnPath = (number: string) => `${motorPath(number)}/on`;
 export const setOnPath = (tag: string) => `${setPath(tag)}/on`;
+export const measuredPath = (tag: string) => `${setPath(tag)}/measured`;
 export const setEditPath = (tag: string) => `${setPath(tag)}/edit`;
 export const framePath = (frame: string) => `/frames/${within(frame)}`;
 export const personPath = (userId: string) => `/people/${within(userId)}`;

@@ -1,4 +1,4 @@
-// npm run bench:cover: what losing one shelf motor costs to work out, over a plant of 5,000 sets and 3,000 shelf motors.
+// npm run bench:cover-lost: what losing one shelf motor costs to work out, over a plant of 5,000 sets and 3,000 shelf motors.
 import { defaultSettings } from '@/lib/matching/default-settings';
 import { coverLost } from '@/lib/spares/cover-lost';
 import { plant } from './plant';

@@ -27,18 +27,6 @@ const styles = {
 /** What would bring the server, its schemas or another way of drawing onto the phone. */
 const NOT_ON_A_PHONE = /^node_modules\/(zod|next|react-dom|better-auth|pg|@prisma)\/|^lib\/(db|audit|auth|jobs)\//;
 
-/** A font that comes late would move what is read: it is shown from the next start on, when it lies on the phone. */
-const fonts = {
-  name: 'fonts',
-  setup({ onLoad }) {
-    onLoad({ filter: /@fontsource.*\.css$/ }, ({ path: from }) => ({
-      contents: fs.readFileSync(from, 'utf8').replaceAll('font-display: swap', 'font-display: optional'),
-      loader: 'css',
-      resolveDir: path.dirname(from),
-    }));
-  },
-};
-
 const common = {
   bundle: true,
   minify: true,
@@ -66,7 +54,7 @@ export async function buildPhone() {
   const zxing = kept(at('node_modules/zxing-wasm/dist/reader/zxing_reader.wasm'));
   const style = await built({
     entryPoints: [at('app/phone/phone.css')],
-    plugins: [styles, fonts],
+    plugins: [styles],
     loader: { '.woff2': 'file', '.woff': 'empty' },
   });
   const main = await built({

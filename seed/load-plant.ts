@@ -8,6 +8,7 @@ import { mended } from './mended';
 import type { DemoMotor, DemoPlant, DemoSet } from './plant/demo';
 import { FAULTS, PAST } from './plant/past';
 import { monthsBefore } from './plant/spares';
+import { measured, reviewWeeks } from './running';
 
 type Ids = ReadonlyMap<string, string>;
 
@@ -26,6 +27,8 @@ export async function loadPlant(plant: DemoPlant, people: Record<Role, Actor>, t
     })),
   );
   await mended(technician, today);
+  await measured(technician, sets, today);
+  await reviewWeeks(planner.siteId, today);
   for (const { set, seen, says } of FAULTS) {
     const done = await reportFault(technician, { setId: got(sets, set), seen: [...seen], says });
     if (done.outcome !== 'saved') throw new Error(JSON.stringify(done.problems));

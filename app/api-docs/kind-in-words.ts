@@ -6,10 +6,22 @@ export interface Schema {
   minimum?: number;
   maximum?: number;
   maxLength?: number;
+  maxItems?: number;
+  items?: Schema;
 }
 
 /** What a parameter may be: "a whole number, 1 to 200". */
-export function kindInWords({ type, format, enum: values, minimum, maximum, maxLength }: Schema): string {
+export function kindInWords({
+  type,
+  format,
+  enum: values,
+  minimum,
+  maximum,
+  maxLength,
+  maxItems,
+  items,
+}: Schema): string {
+  if (items !== undefined) return `${kindInWords(items)}, once or more, up to ${maxItems ?? 'any'} times`;
   if (values !== undefined) return values.join(', ');
   if (format === 'uuid') return 'a UUID';
   if (type === 'integer' || type === 'number') {

@@ -1,19 +1,23 @@
 import { PLACES } from '@/lib/plant/whereabouts';
 import { RULES, type RuleId } from '@/lib/plausibility/doubt';
+import { COVER_MOTOR_STATES, COVER_SORTS, type CoverFilter, type CoverMotorFilter } from '@/lib/register/cover-filter';
 import { isId } from '@/lib/register/is-id';
 import { ALL_MOTORS, MOTOR_SORTS, type MotorFilter } from '@/lib/register/motor-filter';
 import { ALL_SETS, SET_CONDITIONS, SET_SORTS, type SetFilter } from '@/lib/register/set-filter';
+import { COVER_STATES } from '@/lib/spares/cover/set-standing';
 import { readNumber } from '@/lib/units/read-number';
 
 /** The question in a page's address. */
 export type Query = Record<string, string | string[] | undefined>;
 
-const one = (query: Query, name: string): string | null => {
+/** The text under a name, without blanks around it; null: none. */
+export const one = (query: Query, name: string): string | null => {
   const value = query[name];
   const text = Array.isArray(value) ? value[0] : value;
   return text === undefined || text.trim() === '' ? null : text.trim().slice(0, 200);
 };
-const among = <const T extends string>(values: readonly T[], text: string | null): T | null =>
+/** The one of these values that the text is; null: none of them. */
+export const among = <const T extends string>(values: readonly T[], text: string | null): T | null =>
   values.find((value) => value === text) ?? null;
 const id = (text: string | null) => (text !== null && isId(text) ? text : null);
 function figure(text: string | null, max: number): number | null {
@@ -50,6 +54,27 @@ export function motorsAsked(query: Query): MotorFilter {
   };
 }
 
+/** Which sets of the cover the address asks for. */
+export function coverAsked(query: Query): CoverFilter {
+  return {
+    q: one(query, 'q'),
+    areaId: id(one(query, 'area')),
+    criticality: figure(one(query, 'criticality'), 4),
+    state: among(COVER_STATES, one(query, 'state')),
+    sort: among(COVER_SORTS, one(query, 'sort')) ?? 'criticality',
+    isDown: one(query, 'down') === '1',
+  };
+}
+
+/** Which shelf motors of the cover the address asks for, and the use of which one is thought through. */
+export function coverMotorsAsked(query: Query): CoverMotorFilter & { used: string | null } {
+  return {
+    q: one(query, 'q'),
+    state: among(COVER_MOTOR_STATES, one(query, 'state')),
+    used: one(query, 'used'),
+  };
+}
+
 /** Which rule's doubts the address asks for; null: those of every rule. */
 export const ruleAsked = (query: Query): RuleId | null => among(RULES, one(query, 'rule'));
 
@@ -64,6 +89,10 @@ export const LIST_NAMES = {
   '/sets': ['q', 'area', 'criticality', 'condition', 'volts', 'sort', 'down'],
   '/motors': ['q', 'place', 'shelf', 'volts', 'poles', 'retired', 'sort', 'down'],
   '/doubts': ['rule'],
+  '/cover': ['q', 'area', 'criticality', 'state', 'sort', 'down'],
+  '/cover/matrix': ['q', 'area', 'criticality', 'state', 'sort', 'down'],
+  '/cover/motors': ['q', 'state', 'used'],
+  '/review': ['q', 'rule', 'area', 'criticality', 'urgency', 'state', 'sort', 'group'],
 } as const;
 export type ListPath = keyof typeof LIST_NAMES;
 

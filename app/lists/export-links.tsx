@@ -1,9 +1,9 @@
 import type { Actor } from '@/lib/auth/may';
 import { may } from '@/lib/auth/may';
-import { type ListPath, type Query, questionWith } from './asked-for';
+import { type Query, questionWith } from './asked-for';
 
 /** The list as it is asked for, as a file that an import takes back. */
-export function ExportLinks({ actor, path, query }: { actor: Actor; path: ListPath; query: Query }) {
+export function ExportLinks({ actor, path, query }: { actor: Actor; path: '/sets' | '/motors'; query: Query }) {
   if (!may(actor, 'register.export')) return null;
   const question = questionWith(path, query, {}).replace(/^\?/, '&');
   return (

@@ -1,8 +1,8 @@
 import Link from 'next/link';
-import { type ListPath, type Query, questionWith } from './asked-for';
+import { type Query, questionWith } from './asked-for';
 
 /** Labels of all that the list shows and its other pages hold. */
-export function LabelsLink({ path, query }: { path: Exclude<ListPath, '/doubts'>; query: Query }) {
+export function LabelsLink({ path, query }: { path: '/sets' | '/motors'; query: Query }) {
   const question = questionWith(path, query, {}).replace(/^\?/, '&');
   return (
     <p className="below-table">

@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
 
-/** A desk table that may be wider than its page: it scrolls by itself. Rows are plain tr, td.num, td.id, tr.act. */
+/** A desk table that may be wider than its page: it scrolls by itself, a matrix both ways under its heads. Rows are plain tr, td.num, td.id, tr.act. */
 export function DataTable({ name, matrix, children }: { name: string; matrix?: true; children: ReactNode }) {
   return (
-    <section className="tablewrap" aria-label={name} {...REACHABLE}>
+    <section className={matrix ? 'tablewrap matrix-wrap' : 'tablewrap'} aria-label={name} {...REACHABLE}>
       <table className={matrix ? 'grid-table matrix' : 'grid-table'}>
         <caption className="vh">{name}</caption>
         {children}

@@ -1,3 +1,5 @@
+import { dateFormat } from '@/app/date-format';
+
 /** How long ago a moment was, roughly: "3 min", "2 h", "4 days". */
 export function ageText(at: string, now: string): string {
   const minutes = Math.max(0, Math.round((Date.parse(now) - Date.parse(at)) / 60_000));
@@ -10,4 +12,4 @@ export function ageText(at: string, now: string): string {
 
 /** "02:10" where the site is. */
 export const clockText = (at: string, timeZone: string): string =>
-  new Intl.DateTimeFormat('en-GB', { timeStyle: 'short', timeZone }).format(new Date(at));
+  dateFormat(timeZone, { timeStyle: 'short' }).format(new Date(at));

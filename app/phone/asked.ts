@@ -4,6 +4,7 @@ import type { Mount } from '@/lib/drawing/mount';
 import type { Job } from '@/lib/job/job';
 import type { Result } from '@/lib/matching/assess';
 import type { Candidate, Source, Unoffered } from '@/lib/matching/offer/candidate';
+import type { SetLine } from '@/lib/offline/contents';
 import type { OutboxMessage } from '@/lib/offline/outbox';
 import type { Pack, PackMotor, PackSet } from '@/lib/offline/pack';
 import type { Rating } from '@/lib/plant/rating';
@@ -97,8 +98,9 @@ export interface CandidateHere {
 /** What the page asks the worker, and what it answers. */
 export interface Asks {
   status: { in: Record<string, never>; out: Status };
-  home: { in: Record<string, never>; out: { down: PackSet[]; motors: Record<string, string> } };
-  find: { in: { typed: string }; out: { set: PackSet; motor: string | null; frame: string | null }[] };
+  /** Those that are down, the last first. */
+  home: { in: Record<string, never>; out: SetLine[] };
+  find: { in: { typed: string }; out: SetLine[] };
   set: { in: { tag: string }; out: SetHere | null };
   motor: { in: { number: string }; out: MotorHere | null };
   label: { in: { code: string }; out: { thing: 'set' | 'motor'; name: string } | null };

@@ -1,6 +1,8 @@
 import { useEffect, useRef } from 'react';
+import { candidatePath, candidatesPath, setPath } from '@/app/paths';
 import type { Status } from './asked';
 import { usePath } from './go';
+import { PhoneSheet } from './look/phone-sheet';
 import { CandidateScreen } from './screens/candidate-screen';
 import { CandidatesScreen } from './screens/candidates-screen';
 import { ElsewhereScreen } from './screens/elsewhere-screen';
@@ -33,7 +35,12 @@ export function Phone() {
     shown.current = pathname;
   }, [pathname]);
   if (status.state === 'here' && status.value.about === null) return <NoPackScreen status={status.value} />;
-  return <Screen key={pathname} view={view} status={status} />;
+  // The bar and the strip stay; what is under them is another.
+  return (
+    <PhoneSheet status={status} back={backOf(view)}>
+      <Screen key={pathname} view={view} status={status} />
+    </PhoneSheet>
+  );
 }
 
 function Screen({ view, status }: { view: View; status: Answer<Status> }) {
@@ -45,25 +52,45 @@ function Screen({ view, status }: { view: View; status: Answer<Status> }) {
     case 'candidates':
       return <CandidatesScreen status={status} tag={view.tag} from={view.from} />;
     case 'candidate':
-      return <CandidateScreen status={status} tag={view.tag} number={view.number} />;
+      return <CandidateScreen tag={view.tag} number={view.number} />;
     case 'job':
-      return <JobScreen status={status} tag={view.tag} number={view.number} />;
+      return <JobScreen tag={view.tag} number={view.number} />;
     case 'swap':
-      return <SwapScreen status={status} tag={view.tag} number={view.number} />;
+      return <SwapScreen tag={view.tag} number={view.number} />;
     case 'fault':
       return <FaultScreen status={status} tag={view.tag} />;
     case 'readings':
-      return <ReadingsScreen status={status} tag={view.tag} />;
+      return <ReadingsScreen tag={view.tag} />;
     case 'motor':
-      return <MotorScreen status={status} number={view.number} />;
+      return <MotorScreen number={view.number} />;
     case 'label':
-      return <LabelScreen status={status} code={view.code} />;
+      return <LabelScreen code={view.code} />;
     case 'scan':
-      return <ScanScreen status={status} />;
+      return <ScanScreen />;
     case 'waiting':
       return <WaitingScreen status={status} />;
     case 'elsewhere':
-      return <ElsewhereScreen status={status} />;
+      return <ElsewhereScreen />;
+  }
+}
+
+/** Where the bar leads back to; nowhere: its name leads home. */
+function backOf(view: View): { href: string; words: string } | undefined {
+  switch (view.view) {
+    case 'home':
+    case 'elsewhere':
+      return undefined;
+    case 'candidates':
+    case 'fault':
+    case 'readings':
+      return { href: setPath(view.tag), words: view.tag };
+    case 'candidate':
+      return { href: candidatesPath(view.tag), words: 'What can go in' };
+    case 'job':
+    case 'swap':
+      return { href: candidatePath(view.tag, view.number), words: view.number };
+    default:
+      return { href: '/pump', words: 'Find' };
   }
 }
 

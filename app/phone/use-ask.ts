@@ -1,4 +1,5 @@
 import { useLayoutEffect, useState } from 'react';
+import { answeredAhead } from './ahead';
 import { ask, whenChanged } from './ask';
 import type { AskName, Asks } from './asked';
 
@@ -11,9 +12,14 @@ export function useAsk<K extends AskName>(name: K, told: Asks[K]['in']): Answer<
   // Asked at once: an effect would wait for the next frame.
   useLayoutEffect(() => {
     let isOver = false;
+    let shown = aheadOf(name, question);
     const put = (one: Answer<Asks[K]['out']>) => {
-      if (!isOver) setAnswer({ question, answer: one });
+      // What says the same as what was answered ahead is not drawn again.
+      const isSame = shown !== null && JSON.stringify(shown) === JSON.stringify(one);
+      shown = null;
+      if (!isOver && !isSame) setAnswer({ question, answer: one });
     };
+    if (shown !== null) setAnswer({ question, answer: shown });
     const askNow = () =>
       ask(name, JSON.parse(question) as Asks[K]['in']).then(
         (value) => put({ state: 'here', value }),
@@ -26,5 +32,11 @@ export function useAsk<K extends AskName>(name: K, told: Asks[K]['in']): Answer<
       stop();
     };
   }, [name, question]);
-  return answer?.question === question ? answer.answer : { state: 'asked' };
+  if (answer?.question === question) return answer.answer;
+  return aheadOf(name, question) ?? { state: 'asked' };
+}
+
+function aheadOf<K extends AskName>(name: K, question: string): Answer<Asks[K]['out']> | null {
+  const value = answeredAhead(name, question);
+  return value === undefined ? null : { state: 'here', value };
 }

@@ -1,11 +1,10 @@
 import { Choice } from '@/app/look/choice';
 import { Field } from '@/app/look/field';
-import { allThree } from '@/lib/job/findings/current-unbalance';
 import type { About, ReadingFinding } from '@/lib/job/reading-finding';
 import { AMPS_FIELDS, type ReadingTexts } from '@/lib/job/reading-texts';
 import type { PhaseAmps } from '@/lib/job/readings';
 import type { Step } from '@/lib/job/step';
-import { meanOf, unbalancePct } from '@/lib/job/unbalance';
+import { allThree, meanOf, unbalancePct } from '@/lib/standards/unbalance';
 import { figure } from '@/lib/units/figure';
 import { SaidNow } from './said-now';
 

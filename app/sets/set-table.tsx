@@ -110,6 +110,9 @@ export function SetTable({
             </Link>
           </>
         )}
+        <button type="submit" className="second" formAction="/buy">
+          One motor for the chosen
+        </button>
         <LabelsOfChosen list="sets" />
       </p>
     </form>

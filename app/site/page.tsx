@@ -10,6 +10,7 @@ import { personOf, whoMay } from '../who-is-here';
 import { nameOf } from './read-settings-form';
 import { SettingsForm } from './settings-form';
 import { hourField, valuesOf } from './settings-state';
+import { SITE_SECTIONS, unitShown } from './site-figures';
 
 export const metadata: Metadata = { title: 'Site' };
 
@@ -31,12 +32,23 @@ export default answered(async function SitePage() {
         <>
           <SectionHead title="Hours of work" aside="an administrator sets these" />
           <Facts rows={WORK_IDS.map((id) => ({ label: nameOf(id), value: told(hourField(id), 'h') }))} />
-          <SectionHead title="Limits and prices" />
+          {SITE_SECTIONS.map(({ title, figures }) => (
+            <section key={title}>
+              <SectionHead title={title} />
+              <Facts
+                rows={figures.map(({ name, label, unit }) => ({
+                  label,
+                  value: told(name, unitShown(unit, settings.currency)),
+                }))}
+              />
+            </section>
+          ))}
           <Facts
             rows={[
-              { label: 'Shims, where the set states no limit', value: told('shimLimitMm', 'mm') },
-              { label: 'Hours run in a year', value: told('hoursPerYear', 'h') },
-              { label: 'Price of a kWh', value: told('pricePerKwh', settings.currency ?? '') },
+              {
+                label: 'A motor whose plate prints no efficiency counts as',
+                value: settings.unprintedClass ?? 'not known',
+              },
             ]}
           />
         </>

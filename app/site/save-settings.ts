@@ -2,13 +2,12 @@
 
 import { revalidatePath } from 'next/cache';
 import { isDatabaseGone } from '@/lib/db/database-gone';
-import { WORK_IDS } from '@/lib/plant/work';
 import { changeSiteSettings } from '@/lib/register/commands/change-site-settings';
 import { oneLine } from '../paths';
 import { refusedByRole } from '../refused-by-role';
 import { whoDoes } from '../who-is-here';
 import { readSettingsForm } from './read-settings-form';
-import { hourField, LIMITS, type SettingsState, type SettingsValues, valuesOf } from './settings-state';
+import { SETTING_FIELDS, type SettingsState, type SettingsValues, valuesOf } from './settings-state';
 
 /** Saves the site's settings as typed. What was typed stays in its fields, whatever comes of it. */
 export async function saveSettings(before: SettingsState, form: FormData): Promise<SettingsState> {
@@ -35,9 +34,8 @@ export async function saveSettings(before: SettingsState, form: FormData): Promi
 }
 
 function typedIn(form: FormData): SettingsValues {
-  const names = [...WORK_IDS.map(hourField), ...LIMITS];
   return Object.fromEntries(
-    names.map((name) => {
+    SETTING_FIELDS.map((name) => {
       const value = form.get(name);
       return [name, typeof value === 'string' ? oneLine(value) : ''];
     }),

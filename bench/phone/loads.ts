@@ -71,9 +71,18 @@ async function typed(page: Page, tag: string) {
 async function tellTyped(page: Page, what: string, most: number) {
   const at = await painted(page);
   const asks = await page.evaluate(() => window.bench.asks);
-  const load = asks.find(({ name }) => name === 'status')?.workerMs ?? Number.NaN;
+  // The page asks for both at once: the later one waited for the earlier.
+  const load = Math.max(
+    ...['status', 'find'].map((one) => asks.find(({ name }) => name === one)?.workerMs ?? Number.NaN),
+  );
   tell(what, s(at + (SLOWER - 1) * load), 's', most, `as measured ${s(at).toFixed(2)} s`);
-  tell('  snapshot out of the phone’s database', (SLOWER * load) / 1e3, 's', null, `as measured ${load.toFixed(0)} ms`);
+  tell(
+    '  of it the snapshot in brief out of the phone’s database, and the search',
+    (SLOWER * load) / 1e3,
+    's',
+    null,
+    `as measured ${load.toFixed(0)} ms`,
+  );
 }
 
 async function tellSizes(page: Page) {

@@ -4,7 +4,7 @@ export interface Noted {
   shifts: { value: number; at: number; path: string; moved: string[] }[];
   /** What was asked of the worker, how long the page waited, and how long the worker was at it. */
   asks: { name: string; from: number; ms: number; workerMs: number }[];
-  /** The last touch. */
+  /** When the finger was lifted last. */
   touched: number;
   /** When what `waitFor` waits for was first painted; null: not yet. */
   painted: number | null;
@@ -59,18 +59,17 @@ export function watch() {
     wanted = null;
     // Behind the frame in which it is drawn.
     requestAnimationFrame(() => {
-      const { port1, port2 } = new MessageChannel();
-      port1.onmessage = () => {
+      const paint = () => {
         bench.painted = performance.now();
       };
-      port2.postMessage(null);
+      void scheduler.postTask(paint, { priority: 'user-blocking' });
     });
   }
   new MutationObserver(look).observe(document, { childList: true, subtree: true, characterData: true });
   document.addEventListener(
-    'pointerdown',
-    () => {
-      bench.touched = performance.now();
+    'click',
+    ({ timeStamp }) => {
+      bench.touched = timeStamp;
     },
     { capture: true },
   );

@@ -29,6 +29,8 @@ const NEEDED: Record<Action, readonly Scope[]> = {
   'import.run': write,
   'register.export': read,
   'review.read': read,
+  'review.accept': write,
+  'set.measure': write,
   'cover.read': read,
   'audit.read': read,
   'settings.edit': write,

@@ -5,10 +5,15 @@ import { z } from 'zod';
 import { db } from '@/lib/db/client';
 import { IMPORT_JOB } from '@/lib/register/commands/queue-job';
 import { giveUpImport, workOnImport } from '@/lib/register/import/work-on-import';
+import { keepReviewDays } from '@/lib/register/review/keep-review-day';
 
 const importWork = z.object({ siteId: z.uuid(), runId: z.uuid(), userId: z.string() });
 
 const ENDS = 'the program ends';
+
+/** How each site's review stands today: the last of a day, wherever the site is, is what the day ended with. */
+const REVIEW_DAYS_JOB = 'keep-review-days';
+const EVERY_HOUR = '17 * * * *';
 
 /** How long a job has at the end to finish the batch in hand. */
 const LAST_BATCH_MS = 5_000;
@@ -36,7 +41,9 @@ export async function startJobs(connectionString: string): Promise<Jobs> {
     logger: new Logger(() => (level, message) => {
       if (level === 'error') console.error(`jobs: ${message}`);
     }),
+    crontab: `${EVERY_HOUR} ${REVIEW_DAYS_JOB}`,
     taskList: {
+      [REVIEW_DAYS_JOB]: () => keepReviewDays(ending.signal),
       [IMPORT_JOB]: async (payload, { job }) => {
         const work = importWork.parse(payload);
         try {

@@ -2,7 +2,7 @@ import type { SiteSettings } from '@/lib/plant/site-settings';
 
 /**
  * What a site starts from until it sets its own. Hours are common practice, no source: one competent person or pair
- * with parts at hand, without travel, cleaning or waiting. The price of energy is the site's to tell.
+ * with parts at hand, without travel, cleaning or waiting. Prices, rates and times of delivery are the site's to tell.
  */
 export const defaultSettings: SiteSettings = {
   hours: {
@@ -35,4 +35,15 @@ export const defaultSettings: SiteSettings = {
   currency: null,
   hoursPerYear: null,
   shimLimitMm: 6, // common practice: loose shims up to about 6 mm, a ground block above
+  workPerHour: null,
+  downtimePerHour: { 1: null, 2: null, 3: null, 4: null },
+  discountRatePct: null,
+  lifeYears: null,
+  energyPriceGrowthPct: null,
+  unprintedClass: null,
+  leastPowerFactor: null,
+  pricePerKvarYear: null,
+  deliveryDays: null,
+  specialDeliveryDays: null,
+  repairDays: null,
 };

@@ -5,7 +5,7 @@ export const VERDICTS = ['straight-swap', 'swap-with-work', 'check-first', 'unsu
 export type Verdict = (typeof VERDICTS)[number];
 
 /** The sum of the findings for one candidate: the worst of them decides. */
-export function verdictOf(findings: readonly Finding[]): Verdict {
+export function verdictOf(findings: readonly Pick<Finding, 'grade'>[]): Verdict {
   let worst: Grade = 'ok';
   for (const { grade } of findings) if (isWorse(grade, worst)) worst = grade;
   return VERDICT_OF[worst];

@@ -1,6 +1,9 @@
 import { lookAlikeOf, normOf } from '@/lib/plant/look-alike';
 import type { PackSet } from './pack';
 
+/** What a set is found by. */
+type Findable = Pick<PackSet, 'tag' | 'code' | 'service' | 'area' | 'pump'>;
+
 /** As many as one answer holds. */
 const MOST = 25;
 /** A tag with more errors than this share of its length is another tag. */
@@ -10,11 +13,11 @@ const ERRORS_PER_LETTER = 0.4;
  * The sets that what was typed may mean: by tag (exact, look-alike letters, beginning), then by words of service, area
  * and pump, then by a tag typed wrong. Likeliest first.
  */
-export function findInHand(sets: Iterable<PackSet>, typed: string): PackSet[] {
+export function findInHand<T extends Findable>(sets: Iterable<T>, typed: string): T[] {
   const [norm, look] = [normOf(typed), lookAlikeOf(typed)];
   if (norm === '') return [];
   const words = (typed.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []).filter((word) => word.length > 1);
-  const placed: { set: PackSet; place: number }[] = [];
+  const placed: { set: T; place: number }[] = [];
   for (const set of sets) {
     const place = placeOf(set, norm, look, words);
     if (place !== null) placed.push({ set, place });
@@ -25,7 +28,7 @@ export function findInHand(sets: Iterable<PackSet>, typed: string): PackSet[] {
     .map(({ set }) => set);
 }
 
-function placeOf(set: PackSet, norm: string, look: string, words: readonly string[]): number | null {
+function placeOf(set: Findable, norm: string, look: string, words: readonly string[]): number | null {
   const held = normOf(set.tag);
   const heldLook = lookAlikeOf(set.tag);
   if (held === norm || set.code === norm) return 0;

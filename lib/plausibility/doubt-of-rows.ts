@@ -1,6 +1,7 @@
 import type { Motor } from '@/lib/plant/motor';
 import type { Rating } from '@/lib/plant/rating';
-import { type Doubt, figuresOf, type RuleId } from './doubt';
+import { figuresOf } from '@/lib/units/figures-of';
+import type { Doubt, RuleId } from './doubt';
 
 /** What a rule says of one row of a plate; `cell` is the row's field to look at. */
 export interface RowDoubt extends Omit<Doubt, 'rule' | 'thing' | 'field'> {

@@ -50,12 +50,3 @@ export interface Doubt {
   /** The values it rests on, always written alike: with others it is another doubt. */
   figures: string;
 }
-
-/** The values a doubt rests on, as one short text. */
-export const figuresOf = (values: Readonly<Record<string, number | string | null>>): string =>
-  Object.entries(values)
-    .map(([key, value]) => `${key}=${typeof value === 'number' ? short(value) : (value ?? '-')}`)
-    .join(',');
-
-/** Six figures: 3.728499357910 is 5 hp, and stays it. */
-const short = (value: number) => Number(value.toPrecision(6));

@@ -27,6 +27,9 @@ export function motorOfRow(row: MotorRow): Motor {
   return made;
 }
 
+/** A register that was restored from a backup gives versions a second time. */
+export const forgetMotors = (): void => kept.clear();
+
 function inputOfRow(row: MotorRow): unknown {
   const spare = { shelvedOn: day(row.shelvedOn), testedOn: day(row.testedOn), insulationMohm: row.insulationMohm };
   const told = { id: row.plantNumber, measured: row.measured, spare };

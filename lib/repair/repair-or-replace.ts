@@ -1,3 +1,4 @@
+import { simplePayback } from '@/lib/energy/simple-payback';
 import { CUSTOMARY_RULES, type CustomaryRule } from './customary-rules';
 
 /** What repair and replacement cost and run at. Null: not known, and then nothing that rests on it is told. */
@@ -58,16 +59,10 @@ export function repairOrReplace(told: RepairCase): RepairWorkedOut {
   );
   const moreCostPerYear = all({ moreKwhPerYear, pricePerKwh }, (of) => of.moreKwhPerYear * of.pricePerKwh);
   const savedByNew = all({ moreCostPerYear, years, extraCost }, (of) => of.moreCostPerYear * of.years - of.extraCost);
-  const payback = paybackOf(extraCost, moreCostPerYear);
+  const payback = simplePayback(extraCost, moreCostPerYear);
   const worked = { costSharePct, extraCost, repairedEfficiencyPct, moreKwhPerYear, moreCostPerYear, savedByNew };
   const rules = CUSTOMARY_RULES.map((rule) => ({ rule, ...answerOf(rule, told, costSharePct, payback) }));
   return { ...worked, paybackYears: payback === 'never' ? null : payback, isNeverPaidBack: payback === 'never', rules };
-}
-
-function paybackOf(extraCost: number | null, saving: number | null): number | 'never' | null {
-  if (extraCost === null || saving === null) return null;
-  if (extraCost <= 0) return 0;
-  return saving <= 0 ? 'never' : extraCost / saving;
 }
 
 function answerOf(

@@ -36,8 +36,11 @@ export function nemaFrameName(core: string): Reading<NemaFrameName> {
   if (isSmall && letter !== null)
     return fail(`${digits}${letter} is not a NEMA frame: ${digits} has no ${letter} series`);
   if (suffixes.hasLongBase && first !== 48 && first !== 56) return fail(`H after ${digits}: only 48H and 56H exist`);
-  if (suffixes.isShort && letter === null && first < SHORT_FROM)
-    return fail(`${digits}S is not a NEMA frame: S, the short shaft, follows T or U`);
+  const isOldSmall = first < SHORT_FROM && (letter === null || (letter === 'U' && isOf1952(first)));
+  if (suffixes.isShort && isOldSmall)
+    return fail(
+      `${digits}${letter ?? ''}S is not a NEMA frame: S, the short shaft, came with the T frames and from 324U on`,
+    );
   // The 140 series came with the T frames; a pump shaft name leaves the T out (143JM).
   if (seriesOf(first) === 140 && letter !== 'T' && !isPump)
     return fail(`${digits}${letter ?? ''} is not a NEMA frame: write ${digits}T${letters.replace(/^U/, '')}`);

@@ -56,6 +56,7 @@ beforeAll(async () => {
   await keep('changeSet', '/sets/P-900', await asRead('/sets/P-900'));
   await keep('changeMotor', '/motors/M-900', await asRead('/motors/M-900'));
   await keep('findings', '/sets/P-900/findings', one);
+  await keep('purchase', '/purchase', { query: { tag: 'P-900' } });
   await keep('recordSwap', '/swaps', { headers: { 'idempotency-key': crypto.randomUUID() } }, SWAP);
   await keep('assess', '/assess');
   await keep('plate', '/plate');
@@ -71,7 +72,9 @@ beforeAll(async () => {
   await keep('importRows', `/imports/${run.runId}/rows`, { query: { outcome: 'refused', limit: '1' } });
   await keep('steerImport', `/imports/${run.runId}/steps`);
   told.problem = (await ask('POST', '/sets', { cookie, body: WRONG })).body;
-}, 60_000);
+});
+
+const SHORTENED = ['groups', 'demands', 'options'];
 
 /** Of the longest lists the first two, as the document says. */
 function shortened(value: unknown): unknown {
@@ -79,6 +82,7 @@ function shortened(value: unknown): unknown {
   if (typeof value !== 'object' || value === null) return value;
   return Object.fromEntries(
     Object.entries(value).map(([key, inner]) => {
+      if (SHORTENED.includes(key) && Array.isArray(inner)) return [key, shortened(inner.slice(0, 2))];
       if (key === 'findings') return [key, shortened(inner.slice(0, 2))];
       if (key === 'dimensions') return [key, Object.fromEntries(Object.entries(inner).slice(0, 2))];
       return [key, shortened(inner)];

@@ -30,7 +30,7 @@ export interface Asked {
   headers?: Record<string, string>;
   /** A string or bytes are sent as they are. */
   body?: unknown;
-  query?: Record<string, string>;
+  query?: Record<string, string> | [string, string][];
 }
 
 /** Asks a route and holds its answer against the document: status, type and body. */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { signedNumber } from '@/app/motors/[number]/signed-number';
+import { signedNumber } from '@/app/signed-number';
 
 const bounds = { min: -10, max: 10 };
 

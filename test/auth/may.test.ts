@@ -12,6 +12,7 @@ const EVERYONE = [
   'fault.close',
   'motor.test',
   'picture.keep',
+  'set.measure',
   'self.manage',
 ];
 const DESK = [
@@ -24,6 +25,7 @@ const DESK = [
   'import.run',
   'register.export',
   'review.read',
+  'review.accept',
   'cover.read',
   'audit.read',
 ];

@@ -100,7 +100,7 @@ test('S19 ten tries at once are ten tries', async () => {
   );
   expect(statuses.filter((status) => status === 401).length).toBeLessThanOrEqual(10);
   expect(statuses.filter((status) => status === 429).length).toBeGreaterThanOrEqual(6);
-}, 40_000);
+});
 
 test('S19 the tries are forgotten after fifteen minutes, and an address longer than any is not kept', async () => {
   const { email } = await signedIn();

@@ -21,13 +21,12 @@ async function send(page: Page, sent: ReturnType<typeof file>) {
   await page.getByLabel('Sets with their motors').check();
   await page.getByLabel('File').setInputFiles(sent);
   await page.getByRole('button', { name: 'Read the file' }).click();
-  await expect(page.getByRole('button', { name: 'Look at every row' })).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByRole('button', { name: 'Look at every row' })).toBeVisible();
 }
 
 test('a list is imported: found, confirmed, looked at, written; what is refused is mended; all is taken back', async ({
   page,
 }) => {
-  test.setTimeout(120_000);
   const complaints = complaintsOf(page);
   await send(page, file('plates.csv', good(1), good(2), good(3).replace('5,5', '5,5,5')));
   await expect(page.locator('#content .kv')).toContainText('Windows-1252');
@@ -36,7 +35,7 @@ test('a list is imported: found, confirmed, looked at, written; what is refused 
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   await page.getByLabel('What column J is').selectOption('');
   await page.getByRole('button', { name: 'Look at every row' }).click();
-  await expect(page.getByText('Waits for your word')).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('Waits for your word')).toBeVisible();
   await expect(page.getByRole('row', { name: /IMP-1 New/ })).toContainText('Service Rinse 1');
   await expect(page.getByRole('row', { name: /IMP-3 Refused/ })).toContainText('5,5,5');
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
@@ -47,7 +46,7 @@ test('a list is imported: found, confirmed, looked at, written; what is refused 
   expect(refused).toContain('5,5,5');
 
   await page.getByRole('button', { name: 'Write 2 rows into the register' }).click();
-  await expect(page.getByText('In the register')).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('In the register')).toBeVisible();
   await page.getByRole('link', { name: 'IMP-1' }).click();
   await page.waitForURL('**/sets/IMP-1');
   await expect(page.getByText('Rinse 1')).toBeVisible();
@@ -61,14 +60,14 @@ test('a list is imported: found, confirmed, looked at, written; what is refused 
     buffer: Buffer.from(refused.replace('5,5,5', '5,5')),
   });
   await page.getByRole('button', { name: 'Read the file' }).click();
-  await expect(page.getByLabel('What column J is')).toHaveValue('', { timeout: 20_000 });
+  await expect(page.getByLabel('What column J is')).toHaveValue('');
   await page.getByRole('button', { name: 'Look at every row' }).click();
-  await page.getByRole('button', { name: 'Write one row into the register' }).click({ timeout: 20_000 });
-  await expect(page.getByText('In the register')).toBeVisible({ timeout: 20_000 });
+  await page.getByRole('button', { name: 'Write one row into the register' }).click();
+  await expect(page.getByText('In the register')).toBeVisible();
 
   await send(page, file('plates.csv', good(1), good(2), good(3)));
   await page.getByRole('button', { name: 'Look at every row' }).click();
-  await expect(page.getByText('Nothing of it is new')).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('Nothing of it is new')).toBeVisible();
 
   for (const name of ['mended.csv', 'plates.csv']) {
     await page.goto('/imports');
@@ -79,7 +78,7 @@ test('a list is imported: found, confirmed, looked at, written; what is refused 
       .getByRole('link')
       .click();
     await page.getByRole('button', { name: /^Take back all/ }).click();
-    await expect(page.getByText('Taken back', { exact: true })).toBeVisible({ timeout: 20_000 }); // not “Being taken back”
+    await expect(page.getByText('Taken back', { exact: true })).toBeVisible(); // not “Being taken back”
   }
   await page.goto('/sets?q=IMP-1');
   await expect(page.getByText('No set is like this.')).toBeVisible();
@@ -105,8 +104,8 @@ test('what is no list is refused in words, and an export is one', async ({ page 
     .getByLabel('File')
     .setInputFiles({ name: 'sets.xlsx', mimeType: 'application/octet-stream', buffer: fs.readFileSync(path) });
   await page.getByRole('button', { name: 'Read the file' }).click();
-  await page.getByRole('button', { name: 'Look at every row' }).click({ timeout: 20_000 });
-  await expect(page.getByText('Nothing of it is new')).toBeVisible({ timeout: 20_000 });
+  await page.getByRole('button', { name: 'Look at every row' }).click();
+  await expect(page.getByText('Nothing of it is new')).toBeVisible();
 });
 
 test.describe('without script', () => {
@@ -115,9 +114,9 @@ test.describe('without script', () => {
     await page.goto('/imports');
     await page.getByLabel('File').setInputFiles(file('plain.csv', good(11)));
     await page.getByRole('button', { name: 'Read the file' }).click();
-    await expect(page.getByRole('button', { name: 'Look at every row' })).toBeVisible({ timeout: 20_000 });
+    await expect(page.getByRole('button', { name: 'Look at every row' })).toBeVisible();
     await page.getByRole('button', { name: 'Look at every row' }).click();
-    await expect(page.getByText('Waits for your word')).toBeVisible({ timeout: 20_000 });
+    await expect(page.getByText('Waits for your word')).toBeVisible();
     await page.getByRole('button', { name: 'Stop this import' }).click();
     await expect(page.getByText('Stopped')).toBeVisible();
   });

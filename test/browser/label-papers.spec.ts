@@ -32,7 +32,6 @@ test('labels of what is chosen in a list, by whoever may read it', async ({ page
 test('every label stands on paper where the paper has it, on a page of its size, and nothing else does', async ({
   page,
 }) => {
-  test.setTimeout(120_000);
   for (const paper of PAPERS) {
     const perSheet = paper.columns * paper.rows;
     await page.emulateMedia({ media: 'screen' });

@@ -17,7 +17,7 @@ const NO_NETWORK = /ERR_(CONNECTION|INTERNET|EMPTY|SOCKET|NETWORK)|Failed to fet
 /** Opens the app at the pump and waits until the site lies on the phone and the app is kept. */
 async function carry(page: Page, at: string) {
   await page.goto(`${at}/pump`);
-  await expect(page.getByText(/lie on this phone/)).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText(/lie on this phone/)).toBeVisible();
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
 }
 
@@ -121,7 +121,7 @@ test('R5 a swap recorded without a network waits through a reload and goes up on
   await line.mend();
   await page.evaluate(() => window.dispatchEvent(new Event('online')));
   await page.reload();
-  await expect(strip(page)).toContainText('nothing waits', { timeout: 30_000 });
+  await expect(strip(page)).toContainText('nothing waits');
   expect(await motorIn(page, baseURL as string, tag)).toBe(motor);
   await page.goto(`${baseURL}/sets/${tag}`);
   await expect(page.getByRole('listitem').filter({ hasText: `${motor} in` })).toHaveCount(1);
@@ -139,7 +139,7 @@ test('R4 somebody was first: the technician is told who, and nothing is lost', a
   await takeElsewhere(page.context(), baseURL as string, PUMP_SETS.taker, motor);
   await line.mend();
   await page.reload();
-  await expect(strip(page)).toContainText('1 to settle', { timeout: 30_000 });
+  await expect(strip(page)).toContainText('1 to settle');
   await page.getByRole('link', { name: 'See it' }).first().click();
   await expect(page.getByRole('alert')).toContainText(PUMP_SETS.taker);
   await expect(page.getByText(`${motor} in`)).toBeVisible();
@@ -164,7 +164,7 @@ test('R5 two tabs send what waits once', async ({ page, context, line, baseURL }
   await expect(strip(other)).toContainText('1 record waits');
   await line.mend();
   await Promise.all([page.reload(), other.reload()]);
-  for (const one of [page, other]) await expect(strip(one)).toContainText('nothing waits', { timeout: 30_000 });
+  for (const one of [page, other]) await expect(strip(one)).toContainText('nothing waits');
   expect(await motorIn(page, baseURL as string, tag)).toBe(motor);
   await page.goto(`${baseURL}/sets/${tag}`);
   await expect(page.getByRole('listitem').filter({ hasText: `${motor} in` })).toHaveCount(1);
@@ -186,7 +186,7 @@ test('a fault told without a network opens the list, stands on the phone, and go
   await expect(page.getByRole('listitem').filter({ hasText: tag }).first()).toContainText('Failed');
   await line.mend();
   await page.reload();
-  await expect(strip(page)).toContainText('nothing waits', { timeout: 30_000 });
+  await expect(strip(page)).toContainText('nothing waits');
   await page.goto(`${baseURL}/sets/${tag}`);
   await expect(page.getByText('Seized').first()).toBeVisible();
 });
@@ -230,7 +230,7 @@ test('R5 by a wrong clock a swap is recorded at the server’s time, and the pho
   await page.clock.setSystemTime(new Date('2031-05-06T07:08:00Z'));
   await carry(page, line.at);
   const motor = await record(page, line.at, PUMP_SETS.clock);
-  await expect(strip(page)).toContainText('nothing waits', { timeout: 30_000 });
+  await expect(strip(page)).toContainText('nothing waits');
   await expect.poll(() => motorIn(page, baseURL as string, PUMP_SETS.clock)).toBe(motor);
   await page.goto(`${baseURL}/sets/${PUMP_SETS.clock}`);
   const line1 = page.getByRole('listitem').filter({ hasText: `${motor} in` });

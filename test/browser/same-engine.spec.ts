@@ -6,7 +6,6 @@ import { defaultSettings } from '../../lib/matching/default-settings';
 test('a third of the demonstration’s sets with every motor are judged the same in the browser, byte for byte', async ({
   page,
 }) => {
-  test.setTimeout(120_000);
   const [sets, motors] = [demoSets(), demoMotors()];
   await page.goto('/pump');
   // The page's own worker, by the file that it was started from.

@@ -23,7 +23,6 @@ const strangers = () => callers.filter(({ isHere }) => !isHere);
 test.describe.configure({ mode: 'default' }); // one after the other, since they hold sums against each other
 
 test.beforeAll(async ({ baseURL }) => {
-  test.setTimeout(180_000);
   base = String(baseURL);
   for (const [isHere, at] of [
     [true, 'example.com'],
@@ -51,7 +50,6 @@ const toldOf = (text: string, asked: string) =>
   site.words.filter((word) => text.includes(word) && !asked.toLowerCase().includes(word.toLowerCase()));
 
 test('S25 S26 every page opens to whom it may, and to nobody else', async () => {
-  test.setTimeout(240_000);
   const wrong: string[] = [];
   for (const { page, at, may, isOfOne, leadsTo } of PAGE_DOORS) {
     const asked = site.filled(at);
@@ -99,7 +97,6 @@ test('S26 however a stranger asks for what the first site has, nothing of it is 
 });
 
 test('S25 S26 every route answers whom it may, and nobody else', async () => {
-  test.setTimeout(240_000);
   const wrong: string[] = [];
   const before = await site.sum();
   for (const { route, at, may, body, type, elsewhere } of ROUTE_DOORS) {
@@ -161,7 +158,6 @@ async function madeToken(scope: string): Promise<string> {
 }
 
 test('S25 S26 S27 every action does nothing for whom it may not, and something for each whom it may', async () => {
-  test.setTimeout(600_000);
   const wrong: string[] = [];
   const ids = actionIds();
   const other = await site.otherSite();

@@ -16,7 +16,7 @@ beforeAll(async () => {
   const url = new URL(server.url);
   [url.username, url.password, url.pathname] = ['plant', 'plant', '/plant'];
   owner = url.href;
-}, 60_000);
+});
 afterAll(() => server.stop());
 
 test('an owner who is no superuser can migrate, and the program takes its smaller role on', async () => {

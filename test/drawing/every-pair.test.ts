@@ -41,7 +41,7 @@ function spansOf({ caption, shapes }: Drawing, incoming: Mount, outgoing: Mount 
 const figuresIn = (text: string): string[] => text.match(/−?\d+(\.\d+)?/g) ?? [];
 
 // Thousands of views: on a busy machine more than the usual five seconds.
-describe.each(GROUPS)('%s', { timeout: 60_000 }, (_, motors, together) => {
+describe.each(GROUPS)('%s', (_, motors, together) => {
   it('a line is as long as its figure, and both motors are drawn to the same scale by their own figures', () => {
     const faults: string[] = [];
     let seen = 0;

@@ -68,7 +68,7 @@ function faultsOf(view: Drawing): string[] {
 }
 
 // Thousands of views: on a busy machine more than the usual five seconds.
-describe.each(GROUPS)('%s', { timeout: 60_000 }, (_, motors, together) => {
+describe.each(GROUPS)('%s', (_, motors, together) => {
   it('no text meets another, an outline, or the line of another; all stands inside and is large enough', () => {
     const faults: string[] = [];
     let seen = 0;

@@ -8,6 +8,7 @@ import { SET_FIELDS } from '@/lib/fields/set-fields';
 import type { State } from '@/lib/fields/state';
 import { stateOf } from '@/lib/fields/state';
 import { harrowmere } from '@/seed/plant/harrowmere';
+import { slowness } from '../yardstick';
 
 const plant = harrowmere('2026-11-25');
 const motors: [string, State][] = plant.motors.map(({ number, plate }) => [
@@ -166,7 +167,7 @@ test('S5 whatever is typed, a form is read without a fault and at once', () => {
   const long = '1/'.repeat(50_000);
   const before = performance.now();
   fromNothing(Object.fromEntries(MOTOR_FIELDS.map(({ path }) => [path, long])));
-  expect(performance.now() - before).toBeLessThan(2_000);
+  expect(performance.now() - before).toBeLessThan(2_000 * slowness());
 });
 
 const told = (edit: object) => Object.fromEntries(Object.entries(edit).filter(([, value]) => value !== null));

@@ -9,6 +9,7 @@ import { planRow } from '@/lib/import/plan';
 import type { CellType } from '@/lib/import/sheet-row';
 import { motor } from '@/lib/plant/motor';
 import { set } from '@/lib/plant/set';
+import { slowness } from '../yardstick';
 
 const RUNS = { seed: 20261127 };
 
@@ -136,7 +137,7 @@ describe.each(['sets', 'motors'] as const)('whatever stands in a sheet of %s', (
     }),
   );
 
-  test('a row is read or refused with its reasons, and what is read is the plant’s', { timeout: 120_000 }, () => {
+  test('a row is read or refused with its reasons, and what is read is the plant’s', () => {
     fc.assert(
       fc.property(anyRow, ({ columns, cells, types, decimal }) => {
         const draft = draftOf(kind, { line: 1, cells, ...(types ? { types } : {}) }, columns, { decimal });
@@ -166,7 +167,7 @@ describe.each(['sets', 'motors'] as const)('whatever stands in a sheet of %s', (
       }),
     );
 
-  test('a row read again after it was taken changes nothing', { timeout: 120_000 }, () => {
+  test('a row read again after it was taken changes nothing', () => {
     let taken = 0;
     fc.assert(
       fc.property(likelyRow, ({ columns, cells, decimal }) => {
@@ -185,7 +186,7 @@ describe.each(['sets', 'motors'] as const)('whatever stands in a sheet of %s', (
     expect(taken).toBeGreaterThan(400);
   });
 
-  test('columns are found or not, never a fault', { timeout: 120_000 }, () => {
+  test('columns are found or not, never a fault', () => {
     fc.assert(
       fc.property(fc.array(fc.array(anyCell, { maxLength: 12 }), { maxLength: 8 }), (rows) => {
         const found = findColumns(
@@ -200,7 +201,7 @@ describe.each(['sets', 'motors'] as const)('whatever stands in a sheet of %s', (
     );
   });
 
-  test('a cell of 100 kB is read in no time', { timeout: 60_000 }, () => {
+  test('a cell of 100 kB is read in no time', () => {
     const bad = [
       '1',
       ' ',
@@ -244,7 +245,8 @@ describe.each(['sets', 'motors'] as const)('whatever stands in a sheet of %s', (
       );
       normalHeading(cell);
       // 170 cells at once; what grows with the square of the length would take minutes.
-      expect(performance.now() - start).toBeLessThan(3_000);
+      const took = performance.now() - start;
+      if (took > 3_000) expect(took).toBeLessThan(3_000 * slowness());
     }
   });
 });

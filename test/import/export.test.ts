@@ -38,7 +38,7 @@ describe.each(['sets', 'motors'] as const)('an export of %s', (kind) => {
     expect(found.problems).toEqual([]);
   });
 
-  test.each(['typed cells', 'plain text'])('imported again changes nothing: %s', { timeout: 120_000 }, (how) => {
+  test.each(['typed cells', 'plain text'])('imported again changes nothing: %s', (how) => {
     fc.assert(
       fc.property(anyKept[kind].wild, (kept) => {
         const plan = planRow(read(kind, kept, how === 'typed cells'), kept);
@@ -52,7 +52,7 @@ describe.each(['sets', 'motors'] as const)('an export of %s', (kind) => {
     );
   });
 
-  test('imported into an empty register it tells everything that was kept', { timeout: 120_000 }, () => {
+  test('imported into an empty register it tells everything that was kept', () => {
     fc.assert(
       fc.property(anyKept[kind].tame, (kept) => {
         const draft = read(kind, kept);

@@ -69,7 +69,7 @@ test.each([
   ['the documented example', JSON.stringify(printed())],
   ['a NEMA place', caseOf(nema, [{}, { frame: '182T' }, { frame: '213T' }, { frame: '112M' }, { poles: 2 }])],
   ['an IEC place', caseOf(iec, [{}, { frame: '100L' }, { frame: '132S', mounting: 'IM B35' }, { ratings: [] }])],
-])('%s is judged in a browser as here, byte for byte', { timeout: 60_000 }, (_, text) => {
+])('%s is judged in a browser as here, byte for byte', (_, text) => {
   const here = readJson(assessCase, text);
   if (!here.ok) throw new Error(JSON.stringify(here.problems));
   expect(judgedThere(text)).toBe(JSON.stringify(assess(here.value, defaultSettings)));

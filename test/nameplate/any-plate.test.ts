@@ -27,7 +27,7 @@ const nonsense = fc
 const ofLines = plates.filter(({ text }) => !/^V +Hz/m.test(text));
 
 describe('whatever is stamped', () => {
-  test('what is read is a motor of the plant, and every problem says where and what', { timeout: 60_000 }, () => {
+  test('what is read is a motor of the plant, and every problem says where and what', () => {
     fc.assert(
       fc.property(anyText, (text) => {
         const { motor: read, problems } = readPlate(text);
@@ -38,7 +38,7 @@ describe('whatever is stamped', () => {
     );
   });
 
-  test('a key that is named by a problem as two things is not in the motor', { timeout: 60_000 }, () => {
+  test('a key that is named by a problem as two things is not in the motor', () => {
     fc.assert(
       fc.property(anyText, (text) => {
         const { motor: read, problems } = readPlate(text);
@@ -49,7 +49,7 @@ describe('whatever is stamped', () => {
     );
   });
 
-  test('the order of the lines changes nothing', { timeout: 60_000 }, () => {
+  test('the order of the lines changes nothing', () => {
     fc.assert(
       fc.property(
         fc.constantFrom(...ofLines).chain(({ text }) => {
@@ -120,7 +120,7 @@ describe('what is no plate', () => {
     '½',
     'S1 ',
     '°',
-  ])('S5 64 kB of %j end', { timeout: 10_000 }, (piece) => {
+  ])('S5 64 kB of %j end', (piece) => {
     const text = piece.repeat(Math.floor((64 * 1024) / piece.length));
     expect(Object.keys(readPlate(text))).toEqual(['motor', 'unread', 'problems']);
   });

@@ -6,6 +6,7 @@ import { registerPlaces } from '@/lib/register/commands/register-places';
 import { findSets } from '@/lib/register/queries/find-sets';
 import { nearestTags } from '@/lib/register/queries/nearest-tags';
 import { asOwner } from '../db/as-owner';
+import { slowness } from '../yardstick';
 import { addSets, got, plainSet, someone } from './plant';
 
 let actor: Actor;
@@ -119,6 +120,6 @@ test('a search among twenty thousand sets takes less than 1.5 s', async () => {
   for (const typed of ['Q-I2345', 'circulatoin 12345', 'nothing like it']) {
     const start = performance.now();
     await findSets(many, typed);
-    expect(performance.now() - start, typed).toBeLessThan(1_500);
+    expect(performance.now() - start, typed).toBeLessThan(1_500 * slowness());
   }
-}, 60_000);
+});

@@ -1,8 +1,10 @@
 import { randomUUID } from 'node:crypto';
 import fs from 'node:fs';
 import { beforeAll, expect, test } from 'vitest';
+import { holdAsked } from '@/app/hold/hold-words';
 import type { Actor } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
+import { NOT_MEASURED } from '@/lib/energy/measured';
 import { NO_READINGS } from '@/lib/job/readings';
 import { addReadings } from '@/lib/register/commands/add-readings';
 import { changeOwnUnits } from '@/lib/register/commands/change-own-units';
@@ -14,12 +16,16 @@ import { makeToken } from '@/lib/register/commands/make-token';
 import { recordSwap } from '@/lib/register/commands/record-swap';
 import { reportFault } from '@/lib/register/commands/report-fault';
 import { retirePicture } from '@/lib/register/commands/retire-picture';
+import { tellMeasurement } from '@/lib/register/commands/tell-measurement';
 import { ALL_MOTORS } from '@/lib/register/motor-filter';
 import { areas } from '@/lib/register/queries/areas';
 import { auditTrail, WHOLE_TRAIL } from '@/lib/register/queries/audit-trail';
 import { byLabel } from '@/lib/register/queries/by-label';
 import { chosenIds } from '@/lib/register/queries/chosen-ids';
 import { colleagues } from '@/lib/register/queries/colleagues';
+import { coverMatrix } from '@/lib/register/queries/cover-matrix';
+import { coverOfMotors } from '@/lib/register/queries/cover-of-motors';
+import { coverOfSets } from '@/lib/register/queries/cover-of-sets';
 import { coveredSets } from '@/lib/register/queries/covered-sets';
 import { doubts } from '@/lib/register/queries/doubts';
 import { doubtsOf } from '@/lib/register/queries/doubts-of';
@@ -27,12 +33,16 @@ import { faultById } from '@/lib/register/queries/fault-by-id';
 import { faultTimes } from '@/lib/register/queries/fault-times';
 import { faults } from '@/lib/register/queries/faults';
 import { findSets } from '@/lib/register/queries/find-sets';
+import { groupOfSets } from '@/lib/register/queries/group-of-sets';
+import { hold } from '@/lib/register/queries/hold';
 import { importRows, importRowsAfter, refusedRows } from '@/lib/register/queries/import-rows';
 import { importById, imports } from '@/lib/register/queries/imports';
 import { jobOfSwap } from '@/lib/register/queries/job-of-swap';
 import { labelLines } from '@/lib/register/queries/label-lines';
 import { listMotors } from '@/lib/register/queries/list-motors';
 import { listSets } from '@/lib/register/queries/list-sets';
+import { measurements } from '@/lib/register/queries/measurements';
+import { monthReport } from '@/lib/register/queries/month-report';
 import { motorByNumber } from '@/lib/register/queries/motor-by-number';
 import { motorHistory } from '@/lib/register/queries/motor-history';
 import { motorNumber } from '@/lib/register/queries/motor-number';
@@ -56,6 +66,10 @@ import { recordOn } from '@/lib/register/queries/record-on';
 import { recordThen } from '@/lib/register/queries/record-then';
 import { motorsAfter, motorWhole, setsAfter, setWhole } from '@/lib/register/queries/records-after';
 import { lastRepair, repairs } from '@/lib/register/queries/repairs';
+import { review } from '@/lib/register/queries/review';
+import { reviewCharts } from '@/lib/register/queries/review-charts';
+import { reviewMonth } from '@/lib/register/queries/review-month';
+import { reviewOfSet } from '@/lib/register/queries/review-of-set';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { setHistory } from '@/lib/register/queries/set-history';
 import { setTag } from '@/lib/register/queries/set-tag';
@@ -67,10 +81,13 @@ import { storePlaces } from '@/lib/register/queries/store-places';
 import { swapById } from '@/lib/register/queries/swap-by-id';
 import { swapOfKey } from '@/lib/register/queries/swap-of-key';
 import { tokens } from '@/lib/register/queries/tokens';
+import { keepReviewDay } from '@/lib/register/review/keep-review-day';
 import { ALL_SETS } from '@/lib/register/set-filter';
+import { sumOf } from '@/lib/review/list/grouped';
+import { ALL_OPEN } from '@/lib/review/list/review-filter';
 import { jpeg } from '../picture/made';
 import { checkedFile } from './import';
-import { got, smallPlant, someone } from './plant';
+import { got, settings, smallPlant, someone } from './plant';
 
 let here: Awaited<ReturnType<typeof smallPlant>>;
 let stranger: Actor;
@@ -109,6 +126,9 @@ beforeAll(async () => {
     where: { siteId: here.actor.siteId, plantNumber: { in: ['M-2', 'M-8'] } },
     data: { maker: 'Quillmoor', serial: 'QU123456' },
   });
+  const amps = { ...NOTHING_READ, ampsL1: 5 };
+  const measured = { key: randomUUID(), setId: got(here.sets, 'P-102'), at: new Date(), figures: amps, note: null };
+  expect(await tellMeasurement(here.actor, measured)).toMatchObject({ outcome: 'saved' });
   await changeOwnUnits(here.actor, 'us');
   await db.session.create({
     data: { id: 'one', token: 'one', userId: here.actor.userId, expiresAt: new Date(Date.now() + 3_600_000) },
@@ -122,6 +142,10 @@ const codeOf = async (tag: string) => {
   return String(code);
 };
 
+const NOTHING_READ = {
+  ...{ voltsL1L2: null, voltsL2L3: null, voltsL3L1: null, ampsL1: null, ampsL2: null, ampsL3: null },
+  ...{ inputKw: null, powerFactor: null, rpm: null, hertz: null },
+};
 const EVERY_FAULT = { areaId: null, days: 30 };
 const keyOfSwap = async () => (await db.swap.findFirstOrThrow({ where: { id: swapId } })).key;
 
@@ -162,6 +186,34 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
     asked: (actor) => doubtsOf(actor, [{ thing: 'motor', id: got(here.motors, 'M-8') }], '2026-11-27'),
     nothing: { open: [], accepted: [] },
   },
+  'group-of-sets': {
+    asked: async (actor) => (await groupOfSets(actor, { tags: ['P-101'], ids: [got(here.sets, 'P-102')] })).sets,
+    nothing: [],
+  },
+  hold: {
+    asked: async (actor) => {
+      const done = await hold(actor, holdAsked({ checks: 'all', hours: '40' }, null));
+      return done.outcome === 'chosen' ? done.answer.lines : [];
+    },
+    nothing: [],
+  },
+  'month-report': {
+    asked: async (actor) =>
+      (await monthReport(actor, { from: new Date('2020-01-01'), to: new Date(Date.now() + 86_400_000) })).allFaults,
+    nothing: 0,
+  },
+  'cover-matrix': {
+    asked: (actor) => coverMatrix(actor, ALL_COVER, { rows: 9, columns: 9 }),
+    nothing: { rows: [], columns: [], left: { rows: 0, sets: 0, columns: 0, motors: 0 }, sets: 0, motors: 0 },
+  },
+  'cover-of-motors': {
+    asked: (actor) => coverOfMotors(actor, { q: null, state: null }, 'M-7', { page: 1, perPage: 50 }),
+    nothing: { lines: [], all: 0, idle: 0, needed: 0, used: null },
+  },
+  'cover-of-sets': {
+    asked: (actor) => coverOfSets(actor, ALL_COVER, { page: 1, perPage: 50 }),
+    nothing: { lines: [], all: 0, counts: [], motors: 0, refused: [] },
+  },
   'covered-sets': { asked: coveredSets, nothing: { sets: [], isAll: true } },
   repairs: {
     asked: async (actor) =>
@@ -200,6 +252,7 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
     asked: (actor) => listSets(actor, ALL_SETS, { page: 1, perPage: 50 }),
     nothing: { sets: [], all: 0 },
   },
+  measurements: { asked: (actor) => measurements(actor, got(here.sets, 'P-102')), nothing: [] },
   'motor-by-number': { asked: (actor) => motorByNumber(actor, 'M-7'), nothing: null },
   'motor-number': { asked: (actor) => motorNumber(actor, got(here.motors, 'M-7')), nothing: null },
   'motor-history': { asked: (actor) => motorHistory(actor, got(here.motors, 'M-7')), nothing: [] },
@@ -258,6 +311,31 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
     nothing: [],
   },
   'recent-sets': { asked: recentSets, nothing: [] },
+  review: {
+    asked: (actor) => review(actor, { filter: ALL_OPEN, today: '2026-11-27' }, { page: 1, perPage: 50 }),
+    nothing: { rows: [], sum: sumOf([]), groups: null, sets: 0, empty: 0 },
+  },
+  'review-of-set': {
+    asked: async (actor) => {
+      const known = await setByTag(here.actor, 'P-102');
+      const read = { ...NOT_MEASURED, volts: [400, 460, 520] as const };
+      const by = { settings, read, isOfMotor: true, today: '2026-11-27' };
+      return known === null ? [] : reviewOfSet(actor, known, by);
+    },
+    nothing: [],
+  },
+  'review-charts': {
+    asked: async (actor) => (await reviewCharts(actor)).losses,
+    nothing: [],
+  },
+  'review-month': {
+    asked: async (actor) => {
+      await keepReviewDay(here.actor.siteId);
+      const today = new Date().toISOString().slice(0, 10);
+      return (await reviewMonth(actor, { from: '2026-01-01', to: '2100-01-01' }, today)).days;
+    },
+    nothing: [],
+  },
   'set-by-tag': { asked: (actor) => setByTag(actor, 'P-101'), nothing: null },
   'set-history': { asked: (actor) => setHistory(actor, got(here.sets, 'P-101')), nothing: [] },
   'shelf-motors': { asked: shelfMotors, nothing: { offered: [], isAll: true } },
@@ -274,6 +352,8 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
   'swap-of-key': { asked: async (actor) => swapOfKey(actor, await keyOfSwap()), nothing: null },
   'swap-by-id': { asked: (actor) => swapById(actor, swapId), nothing: null },
 };
+const ALL_COVER = { q: null, areaId: null, criticality: null, state: null, sort: 'tag', isDown: false } as const;
+
 /** Steps of other queries, which pass their actor on. */
 const STEPS = ['changes-of'];
 /** Asked by whoever holds a link, signed in or not (test/auth/links.test.ts). */

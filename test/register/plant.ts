@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Actor, Role } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
+import { defaultSettings } from '@/lib/matching/default-settings';
 import type { MotorInput } from '@/lib/plant/motor';
 import type { SiteSettings } from '@/lib/plant/site-settings';
 import { WORK_IDS } from '@/lib/plant/work';
@@ -11,6 +12,7 @@ import { registerSite } from '@/lib/register/commands/register-site';
 import type { SwapRequest } from '@/lib/register/commands/swap-request';
 
 export const settings: SiteSettings = {
+  ...defaultSettings,
   hours: Object.fromEntries(WORK_IDS.map((id) => [id, 1])) as SiteSettings['hours'],
   pricePerKwh: 0.12,
   currency: 'EUR',

@@ -4,9 +4,11 @@ import { assess } from '@/lib/matching/assess';
 import { defaultSettings } from '@/lib/matching/default-settings';
 import { motorHistory } from '@/lib/register/queries/motor-history';
 import { recentSets } from '@/lib/register/queries/recent-sets';
+import { reviewCharts } from '@/lib/register/queries/review-charts';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { setHistory } from '@/lib/register/queries/set-history';
 import { shelfMotors } from '@/lib/register/queries/shelf-motors';
+import { keptReview } from '@/lib/register/review/kept-review';
 import { demoAccounts } from '../../seed/accounts';
 import { loadPlant, loadRecords } from '../../seed/load-plant';
 import { MAKERS } from '../../seed/plant/catalogue';
@@ -14,6 +16,7 @@ import { harrowmere } from '../../seed/plant/harrowmere';
 import { MEANT } from '../../seed/plant/meant';
 import { saltgarth } from '../../seed/plant/saltgarth';
 import { someone } from '../register/plant';
+import { slowness } from '../yardstick';
 
 const TODAY = '2026-11-25';
 const plant = harrowmere(TODAY);
@@ -27,10 +30,10 @@ beforeAll(async () => {
   people = await demoAccounts(siteId);
   await loadPlant(plant, people, TODAY);
   seconds = (performance.now() - start) / 1000;
-}, 60_000);
+});
 
 test('it is loaded in less than 15 s', () => {
-  expect(seconds).toBeLessThan(15);
+  expect(seconds).toBeLessThan(15 * slowness());
 });
 
 test('it has about 120 sets and about 70 motors that wait', async () => {
@@ -74,6 +77,55 @@ test('what the demo means otherwise is a short list, and each is there', () => {
       plant.sets.some(({ area, input }) => area === name || input.tag === name),
       name,
     ).toBe(true);
+});
+
+test('the review finds what the demo means an engineer to find', async () => {
+  const { sets } = await keptReview(people.planner.siteId);
+  const found = [...sets.values()].flatMap(({ kept, findings }) => findings.map(({ rule }) => `${kept.tag} ${rule}`));
+  expect(found.sort()).toEqual(
+    [
+      ...['BG-107', 'CP-102', 'EF-111', 'RF-111', 'SK-106'].map((tag) => `${tag} oversized`),
+      // Frames of the 1952 series and a Z shaft, for which no shelf holds anything.
+      ...['OH-103', 'OH-105', 'OH-106', 'OH-107', 'OH-108', 'SK-201'].map((tag) => `${tag} spare`),
+      ...[
+        'EF-106 currents',
+        'RF-106 overloaded',
+        'LB-103 supply',
+        'EF-106 derated',
+        'RF-201 drive-duty',
+        'RF-201 speed',
+      ],
+    ].sort(),
+  );
+});
+
+test('the volts read at one set are as uneven as derates its motor', async () => {
+  // NEMA MG 1 14.36: largest deviation from the mean over the mean. (473 + 488 + 454) / 3 = 471.67; 17.67 / 471.67 = 3.75 %.
+  const { sets } = await keptReview(people.planner.siteId);
+  const uneven = [...sets.values()].find(({ kept }) => kept.tag === 'EF-106')?.standing?.asked.set.supply.unbalancePct;
+  expect(uneven).toBeCloseTo(3.746, 3);
+});
+
+test('some weeks of the review are kept, ending as it stands, with days between of which nothing is', async () => {
+  const { days } = await reviewCharts(people.planner);
+  const open = [...(await keptReview(people.planner.siteId)).sets.values()].flatMap(({ findings }) => findings).length;
+  expect(days.length).toBeGreaterThan(28);
+  expect(days.at(-1)).toMatchObject({ day: '2026-11-24', open });
+  expect(new Set(days.map((one) => one.open)).size).toBeGreaterThan(3);
+  expect(days.every((one) => one.open > 0 && one.moneyHundredths > 0)).toBe(true);
+  expect(days.map(({ day }) => day)).not.toContain('2026-11-04');
+  const kept = await db.reviewDay.findMany({ where: { siteId: people.planner.siteId }, orderBy: { day: 'asc' } });
+  for (const [i, { open: stood, opened, closed }] of kept.entries())
+    expect([i, opened === null || closed === null ? null : opened - closed]).toEqual([
+      ...[i, i === 0 ? null : stood - (kept[i - 1]?.open ?? Number.NaN)],
+    ]);
+});
+
+test('measurements of several sets stand, of several days', async () => {
+  const rows = await db.measurement.findMany({ where: { siteId: people.planner.siteId } });
+  expect(new Set(rows.map(({ setId }) => setId)).size).toBeGreaterThanOrEqual(6);
+  expect(new Set(rows.map(({ at }) => at.toISOString().slice(0, 10))).size).toBe(rows.length);
+  expect(rows.every(({ motorId }) => motorId !== null)).toBe(true);
 });
 
 describe('the awkward ones are there', () => {

@@ -21,7 +21,7 @@ beforeAll(async () => {
   const people = await demoAccounts(siteId);
   await loadPlant(harrowmere(TODAY), people, TODAY);
   actor = people.planner;
-}, 60_000);
+});
 
 async function bytesOf(rows: readonly (string | number | null)[][], format: 'csv' | 'xlsx'): Promise<Uint8Array> {
   const parts: Uint8Array[] = [];

@@ -14,7 +14,7 @@ const anyText = fc.oneof(near, fc.string({ maxLength: 80 }), fc.string({ unit: '
 const anyPoles = fc.option(fc.oneof(fc.integer({ min: -2, max: 20 }), fc.double()), { nil: null });
 const anySystem = fc.constantFrom('NEMA' as const, 'IEC' as const, null);
 
-test('no text makes the reader throw; a problem always says where and what', { timeout: 60_000 }, () => {
+test('no text makes the reader throw; a problem always says where and what', () => {
   fc.assert(
     fc.property(anyText, fc.option(anyText, { nil: null }), anyPoles, anySystem, (frame, mounting, poles, system) => {
       const read = readFrame(frame, { mounting, poles, system });
@@ -30,7 +30,7 @@ test('no text makes the reader throw; a problem always says where and what', { t
   );
 });
 
-test('a canonical name reads to itself in its own system', { timeout: 60_000 }, () => {
+test('a canonical name reads to itself in its own system', () => {
   fc.assert(
     fc.property(anyText, (text) => {
       const first = readFrame(text);
@@ -44,7 +44,7 @@ test('a canonical name reads to itself in its own system', { timeout: 60_000 }, 
   );
 });
 
-test('a frame refused is unknown, never a figure, and says why', { timeout: 60_000 }, () => {
+test('a frame refused is unknown, never a figure, and says why', () => {
   fc.assert(
     fc.property(anyText, (text) => {
       const read = readFrame(text);
@@ -62,7 +62,7 @@ test('a frame refused is unknown, never a figure, and says why', { timeout: 60_0
   );
 });
 
-test('a mounting read is read again from its own name', { timeout: 60_000 }, () => {
+test('a mounting read is read again from its own name', () => {
   fc.assert(
     fc.property(fc.oneof(near, fc.stringMatching(/^(IM )?[BV]\d{1,2}(\/[BV]?\d{1,2})?$/)), (text) => {
       const first = mountingCode(text);

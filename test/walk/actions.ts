@@ -122,6 +122,25 @@ export const ACTION_DOORS: readonly ActionDoor[] = [
     fields: async (site) => ({ acceptance: await site.lastAcceptance(), back: '/doubts' }),
   },
   {
+    ...{ action: 'app/review/ask-review.ts acceptFindingHere', at: '/review', may: desk, ...asked },
+    fields: async (site) => ({
+      ...(await site.formOn('/review', 'figures')),
+      ...{ reason: 'Walked, and looked at', againOn: '2099-01-01' },
+    }),
+  },
+  {
+    ...{ action: 'app/review/ask-review.ts withdrawFindingHere', at: '/review?state=all', may: desk, ...asked },
+    fields: async (site) => ({ acceptance: await site.lastReviewAcceptance(), back: '/review' }),
+  },
+  {
+    ...{ action: 'app/sets/[tag]/measured/tell-measurement-here.ts tellMeasurementHere', at: '/sets/{set}/measured' },
+    ...{ may: everyone, ...asked },
+    fields: async (site) => ({
+      ...{ key: crypto.randomUUID(), setId: site.value('setId') },
+      ...{ day: '2026-01-05', time: '14:05', ampsL1: '5.1' },
+    }),
+  },
+  {
     ...{ action: 'app/pictures/ask-pictures.ts retirePictureHere', at: '/motors/{motor}', may: desk, ...asked },
     fields: async (site) => ({ pictureId: await site.madePicture(), to: '/motors' }),
   },

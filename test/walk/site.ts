@@ -123,6 +123,9 @@ export class Site {
   lastAcceptance = (): Promise<string> =>
     this.one(`SELECT id FROM acceptance WHERE site_id = $1 AND withdrawn_at IS NULL ORDER BY at DESC LIMIT 1`);
 
+  lastReviewAcceptance = (): Promise<string> =>
+    this.one(`SELECT id FROM review_acceptance WHERE site_id = $1 AND withdrawn_at IS NULL ORDER BY at DESC LIMIT 1`);
+
   /** The motor in the set goes to repair for another one; a person says so, whatever the judgement. */
   async swap(): Promise<Record<string, string>> {
     const shelved = `SELECT plant_number FROM motor WHERE site_id = $1 AND place = 'on-shelf' AND retired_at IS NULL`;

@@ -5,6 +5,7 @@ export const METHODS_AT: Readonly<Record<string, readonly string[]>> = {
   '/sets': ['GET', 'POST'],
   '/sets/{tag}': ['GET', 'PATCH'],
   '/sets/{tag}/findings': ['GET'],
+  '/purchase': ['GET'],
   '/motors': ['GET', 'POST'],
   '/motors/{number}': ['GET', 'PATCH'],
   '/swaps': ['POST'],

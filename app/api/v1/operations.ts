@@ -3,6 +3,7 @@ import { documentOp } from './operations/document';
 import { confirmImportOp, importRowsOp, readImportOp, startImportOp, steerImportOp } from './operations/imports';
 import { assessOp, findingsOp, frameOp, plateOp } from './operations/judging';
 import { listAreasOp, listShelvesOp, listStoresOp, makeAreaOp, makeShelfOp, makeStoreOp } from './operations/places';
+import { purchaseOp } from './operations/purchase';
 import {
   changeMotorOp,
   changeSetOp,
@@ -17,7 +18,7 @@ import {
 
 /** Everything that can be asked, in the order and under the headings of the document. A test holds it against the routes. */
 export const OPERATIONS_OF: Readonly<Record<string, readonly Operation[]>> = {
-  Sets: [listSetsOp, makeSetOp, readSetOp, changeSetOp, findingsOp],
+  Sets: [listSetsOp, makeSetOp, readSetOp, changeSetOp, findingsOp, purchaseOp],
   Motors: [listMotorsOp, makeMotorOp, readMotorOp, changeMotorOp],
   Swaps: [recordSwapOp],
   Places: [listAreasOp, makeAreaOp, listStoresOp, makeStoreOp, listShelvesOp, makeShelfOp],

@@ -3,12 +3,12 @@
 import { revalidatePath } from 'next/cache';
 import { answerAskOf, type Done } from '@/app/answer-ask';
 import type { AskState } from '@/app/ask-state';
+import { signedNumber } from '@/app/signed-number';
 import { read } from '@/lib/plant/reading';
 import { repairFigures } from '@/lib/plant/repair-figures';
 import { endRepair } from '@/lib/register/commands/end-repair';
 import { tellRepair } from '@/lib/register/commands/tell-repair';
 import { FIGURE_LABELS, FIGURES } from './repair-fields';
-import { signedNumber } from './signed-number';
 
 const LABELS = {
   ...{ repairId: 'The repair', version: 'The repair', isRewind: 'What is renewed', decision: 'The decision' },

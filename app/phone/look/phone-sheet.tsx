@@ -13,7 +13,7 @@ export function PhoneSheet({
   children,
 }: {
   status: Answer<Status>;
-  back?: { href: string; words: string };
+  back: { href: string; words: string } | undefined;
   children: ReactNode;
 }) {
   return (

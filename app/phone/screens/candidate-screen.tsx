@@ -4,28 +4,24 @@ import { MountDrawing } from '@/app/look/mount-drawing';
 import { Tag } from '@/app/look/tag';
 import { TitleBlock } from '@/app/look/title-block';
 import { VerdictLine } from '@/app/look/verdict-line';
-import { candidatesPath } from '@/app/paths';
 import { CandidateActions } from '@/app/sets/[tag]/candidates/[motor]/candidate-actions';
 import { PointFigures } from '@/app/sets/[tag]/candidates/[motor]/point-figures';
 import { Where } from '@/app/sets/[tag]/candidates/candidate-lines';
 import { CautionList } from '@/app/sets/[tag]/caution-list';
 import { chainOf, workItems } from '@/app/sets/[tag]/work-items';
-import type { CandidateHere, Status } from '../asked';
+import type { CandidateHere } from '../asked';
 import { Asked } from '../look/asked';
-import { PhoneSheet } from '../look/phone-sheet';
 import { todayAt } from '../today-at';
-import { type Answer, useAsk } from '../use-ask';
+import { useAsk } from '../use-ask';
 import { NotHere } from './not-here';
 
 /** One candidate: verdict, work, findings, drawing, cautions. */
-export function CandidateScreen({ status, tag, number }: { status: Answer<Status>; tag: string; number: string }) {
+export function CandidateScreen({ tag, number }: { tag: string; number: string }) {
   const answer = useAsk('candidate', { tag, number });
   return (
-    <PhoneSheet status={status} back={{ href: candidatesPath(tag), words: 'What can go in' }}>
-      <Asked answer={answer} nothing={<NotHere what="motor" name={number} />}>
-        {(here) => <CandidateSheet here={here} />}
-      </Asked>
-    </PhoneSheet>
+    <Asked answer={answer} nothing={<NotHere what="motor" name={number} />}>
+      {(here) => <CandidateSheet here={here} />}
+    </Asked>
   );
 }
 

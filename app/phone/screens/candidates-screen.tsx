@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Mark } from '@/app/look/mark';
 import { Tag } from '@/app/look/tag';
 import { TitleBlock } from '@/app/look/title-block';
-import { candidatesPath, setPath } from '@/app/paths';
+import { candidatesPath } from '@/app/paths';
 import { CandidateLines } from '@/app/sets/[tag]/candidates/candidate-lines';
 import { CandidateSection } from '@/app/sets/[tag]/candidates/candidate-section';
 import { SOURCES } from '@/app/sets/[tag]/candidates/sources';
@@ -10,8 +10,8 @@ import type { Source } from '@/lib/matching/offer/candidate';
 import { clockText } from '../age-text';
 import type { RankedHere, Status } from '../asked';
 import { Asked } from '../look/asked';
-import { PhoneSheet } from '../look/phone-sheet';
 import { type Answer, useAsk } from '../use-ask';
+import { useIsDrawn } from '../use-is-drawn';
 import { NotHere } from './not-here';
 
 /** What can go in, ranked by the engine on this phone. */
@@ -21,17 +21,20 @@ export function CandidatesScreen({ status, tag, from }: { status: Answer<Status>
   const about = status.state === 'here' ? status.value.about : null;
   const judged = about === null ? '' : `snapshot ${clockText(about.at, about.site.timezone)}`;
   return (
-    <PhoneSheet status={status} back={{ href: setPath(tag), words: tag }}>
+    <>
       {/* The day it was judged on stands in its head: a head that came in two parts would move the list. */}
       <Asked answer={about === null ? { state: 'asked' } : answer} nothing={<NotHere what="set" name={tag} />}>
         {(here) => <RankedSheet here={here} only={only} judged={judged} />}
       </Asked>
-    </PhoneSheet>
+    </>
   );
 }
 
 function RankedSheet({ here, only, judged }: { here: RankedHere; only: Source | null; judged: string }) {
   const { tag, service, area, failed, sources, unsuitableCount, isCriticalityTold } = here;
+  const isDrawn = useIsDrawn();
+  const shown = SOURCES.filter((source) => only === null || only === source);
+  const sections = isDrawn ? shown.map((source) => ({ source, ...sources[source] })) : onScreen(shown, sources);
   return (
     <>
       <TitleBlock
@@ -45,25 +48,33 @@ function RankedSheet({ here, only, judged }: { here: RankedHere; only: Source | 
         ]}
       />
       <h2 className="page">What can go in?</h2>
-      {SOURCES.filter((source) => only === null || only === source).map((source) => (
-        <CandidateSection
-          key={source}
-          tag={tag}
-          source={source}
-          {...sources[source]}
-          isCriticalityTold={isCriticalityTold}
-        />
+      {sections.map((section) => (
+        <CandidateSection key={section.source} tag={tag} {...section} isCriticalityTold={isCriticalityTold} />
       ))}
-      {only !== null && (
+      {isDrawn && only !== null && (
         <p className="pt-4">
           <a className="to" href={candidatesPath(tag)}>
             All that can go in
           </a>
         </p>
       )}
-      {unsuitableCount > 0 && <Unsuitable tag={tag} count={unsuitableCount} />}
+      {isDrawn && unsuitableCount > 0 && <Unsuitable tag={tag} count={unsuitableCount} />}
     </>
   );
+}
+
+/** px: what a row takes at least, and what stands above them. */
+const [ROW, HEAD] = [240, 300];
+
+/** The sources and rows that fill the screen: what is below them is drawn behind the first frame. */
+function onScreen(shown: readonly Source[], sources: RankedHere['sources']) {
+  let left = Math.ceil(Math.max(1, (window.innerHeight - HEAD) / ROW));
+  return shown.flatMap((source) => {
+    if (left <= 0) return [];
+    const lines = sources[source].lines.slice(0, left);
+    left -= Math.max(1, lines.length);
+    return [{ source, ...sources[source], lines }];
+  });
 }
 
 /** Judged when somebody opens it. */

@@ -1,13 +1,10 @@
 import { Action } from '@/app/look/action';
 import { ActionBar } from '@/app/look/action-bar';
-import type { Status } from '../asked';
-import { PhoneSheet } from '../look/phone-sheet';
-import type { Answer } from '../use-ask';
 
 /** A page that lies on no phone, met without a network. */
-export function ElsewhereScreen({ status }: { status: Answer<Status> }) {
+export function ElsewhereScreen() {
   return (
-    <PhoneSheet status={status}>
+    <>
       <h1 className="page">This page needs the network</h1>
       <p className="pt-3">
         It is not among what lies on this phone. Sets, motors, what can go in and the record of a swap are.
@@ -18,6 +15,6 @@ export function ElsewhereScreen({ status }: { status: Answer<Status> }) {
           Try again
         </button>
       </ActionBar>
-    </PhoneSheet>
+    </>
   );
 }

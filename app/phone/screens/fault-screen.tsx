@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { TitleBlock } from '@/app/look/title-block';
-import { candidatesPath, setPath } from '@/app/paths';
+import { candidatesPath } from '@/app/paths';
 import type { PackSet } from '@/lib/offline/pack';
 import { faultText, SEEN, SEEN_WORDS, type Seen } from '@/lib/plant/fault';
 import { tellChanged } from '../ask';
@@ -8,7 +8,6 @@ import type { Status } from '../asked';
 import { go } from '../go';
 import { keepMessage } from '../keep-message';
 import { Asked } from '../look/asked';
-import { PhoneSheet } from '../look/phone-sheet';
 import { newKey } from '../new-key';
 import { smallPhoto } from '../small-photo';
 import { type Answer, useAsk } from '../use-ask';
@@ -19,11 +18,9 @@ export function FaultScreen({ status, tag }: { status: Answer<Status>; tag: stri
   const answer = useAsk('set', { tag });
   const about = status.state === 'here' ? status.value.about : null;
   return (
-    <PhoneSheet status={status} back={{ href: setPath(tag), words: tag }}>
-      <Asked answer={answer} nothing={<NotHere what="set" name={tag} />}>
-        {({ set }) => (about === null ? null : <FaultSheet set={set} about={about} />)}
-      </Asked>
-    </PhoneSheet>
+    <Asked answer={answer} nothing={<NotHere what="set" name={tag} />}>
+      {({ set }) => (about === null ? null : <FaultSheet set={set} about={about} />)}
+    </Asked>
   );
 }
 

@@ -1,10 +1,10 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { SectionHead } from '@/app/look/section-head';
 import { momentText } from '@/app/moment';
 import { setPath } from '@/app/paths';
-import type { PackSet } from '@/lib/offline/pack';
+import type { SetLine } from '@/lib/offline/contents';
+import { askAhead } from '../ahead';
 import type { Status } from '../asked';
-import { PhoneSheet } from '../look/phone-sheet';
 import { SignOut } from '../look/sign-out';
 import { recentTags } from '../recent-tags';
 import { type Answer, useAsk } from '../use-ask';
@@ -13,7 +13,7 @@ import { type Answer, useAsk } from '../use-ask';
 export function HomeScreen({ status, typed: asked }: { status: Answer<Status>; typed: string }) {
   const [typed, setTyped] = useState(asked);
   return (
-    <PhoneSheet status={status}>
+    <>
       <h1 className="page">At the pump</h1>
       <search>
         <form className="find-form" onSubmit={(event) => event.preventDefault()}>
@@ -37,12 +37,21 @@ export function HomeScreen({ status, typed: asked }: { status: Answer<Status>; t
         </form>
       </search>
       {typed.trim() === '' ? <Down status={status} /> : <Found typed={typed} />}
-    </PhoneSheet>
+    </>
   );
 }
 
+/** So long a typed tag has stood when the first set found is asked for, before it is touched. */
+const STOOD_MS = 150;
+
 function Found({ typed }: { typed: string }) {
   const answer = useAsk('find', { typed });
+  const likeliest = answer.state === 'here' ? answer.value[0]?.tag : undefined;
+  useEffect(() => {
+    if (likeliest === undefined) return;
+    const soon = setTimeout(() => void askAhead('set', { tag: likeliest }), STOOD_MS);
+    return () => clearTimeout(soon);
+  }, [likeliest]);
   if (answer.state !== 'here') return null;
   if (answer.value.length === 0)
     return (
@@ -54,8 +63,8 @@ function Found({ typed }: { typed: string }) {
     <section>
       <SectionHead title={answer.value.length === 1 ? '1 set' : `${answer.value.length} sets`} />
       <ul className="lines">
-        {answer.value.map(({ set, motor, frame }) => (
-          <SetLine key={set.id} set={set} aside={motor ?? 'no motor in it'} frame={frame} />
+        {answer.value.map((set) => (
+          <FoundSet key={set.id} set={set} />
         ))}
       </ul>
     </section>
@@ -66,7 +75,7 @@ function Down({ status }: { status: Answer<Status> }) {
   const home = useAsk('home', {});
   if (home.state !== 'here' || status.state !== 'here' || status.value.about === null) return null;
   const { timezone } = status.value.about.site;
-  const { down, motors } = home.value;
+  const down = home.value;
   const recent = recentTags();
   return (
     <>
@@ -74,7 +83,7 @@ function Down({ status }: { status: Answer<Status> }) {
         <SectionHead title="Down" aside={down.length === 0 ? 'no fault is open' : String(down.length)} />
         <ul className="lines">
           {down.map((set) => (
-            <SetLine key={set.id} set={set} aside={motors[set.id] ?? ''} frame={null} timezone={timezone} />
+            <FoundSet key={set.id} set={set} timezone={timezone} />
           ))}
         </ul>
       </section>
@@ -108,29 +117,20 @@ function Down({ status }: { status: Answer<Status> }) {
   );
 }
 
-function SetLine({
-  set,
-  aside,
-  frame,
-  timezone,
-}: {
-  set: PackSet;
-  aside: string;
-  frame: string | null;
-  timezone?: string;
-}) {
-  const failed = set.faults[0] ?? null;
+/** `timezone`: that its moment is told in, of one that is down. */
+function FoundSet({ set, timezone }: { set: SetLine; timezone?: string }) {
+  const { motor, frame, downSince } = set;
   const serves = [set.service, set.pump?.description, set.area].filter((part) => typeof part === 'string');
   return (
-    <li className={failed === null ? undefined : 'urgent'}>
+    <li className={downSince === null ? undefined : 'urgent'}>
       <p className="line-name">
         <a href={setPath(set.tag)}>
           <bdi>{set.tag}</bdi>
         </a>
       </p>
       <span className="line-aside">
-        <bdi>{aside}</bdi>
-        {frame !== null && (
+        <bdi>{motor ?? 'no motor in it'}</bdi>
+        {timezone === undefined && frame !== null && (
           <span className="dim">
             {' '}
             <bdi>{frame}</bdi>
@@ -138,9 +138,9 @@ function SetLine({
         )}
       </span>
       <p className="line-below">{serves.length === 0 ? 'What it serves is not told' : serves.join(', ')}</p>
-      {failed !== null && timezone !== undefined && (
+      {downSince !== null && timezone !== undefined && (
         <p className="line-below">
-          <b>Failed</b> {momentText(new Date(failed.at), timezone)}
+          <b>Failed</b> {momentText(new Date(downSince), timezone)}
         </p>
       )}
     </li>

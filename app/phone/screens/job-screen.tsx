@@ -1,25 +1,22 @@
 import { Action } from '@/app/look/action';
 import { ActionBar } from '@/app/look/action-bar';
 import { isoDay } from '@/app/moment';
-import { candidatePath, swapFormPath } from '@/app/paths';
+import { swapFormPath } from '@/app/paths';
 import { JobSheet } from '@/app/sets/[tag]/job/[motor]/job-sheet';
 import { workItems } from '@/app/sets/[tag]/work-items';
-import type { CandidateHere, Status } from '../asked';
+import type { CandidateHere } from '../asked';
 import { Asked } from '../look/asked';
-import { PhoneSheet } from '../look/phone-sheet';
 import { todayAt } from '../today-at';
-import { type Answer, useAsk } from '../use-ask';
+import { useAsk } from '../use-ask';
 import { NotHere } from './not-here';
 
 /** The job sheet, from what lies on the phone. */
-export function JobScreen({ status, tag, number }: { status: Answer<Status>; tag: string; number: string }) {
+export function JobScreen({ tag, number }: { tag: string; number: string }) {
   const answer = useAsk('candidate', { tag, number });
   return (
-    <PhoneSheet status={status} back={{ href: candidatePath(tag, number), words: number }}>
-      <Asked answer={answer} nothing={<NotHere what="motor" name={number} />}>
-        {(here) => <JobHere here={here} />}
-      </Asked>
-    </PhoneSheet>
+    <Asked answer={answer} nothing={<NotHere what="motor" name={number} />}>
+      {(here) => <JobHere here={here} />}
+    </Asked>
   );
 }
 

@@ -2,20 +2,18 @@ import { useEffect } from 'react';
 import { Action } from '@/app/look/action';
 import { ActionBar } from '@/app/look/action-bar';
 import { motorPath, setPath } from '@/app/paths';
-import type { Status } from '../asked';
 import { go } from '../go';
-import { PhoneSheet } from '../look/phone-sheet';
-import { type Answer, useAsk } from '../use-ask';
+import { useAsk } from '../use-ask';
 
 /** From a label to what it is of. */
-export function LabelScreen({ status, code }: { status: Answer<Status>; code: string }) {
+export function LabelScreen({ code }: { code: string }) {
   const answer = useAsk('label', { code: code.replaceAll('-', '').toUpperCase() });
   const found = answer.state === 'here' ? answer.value : null;
   useEffect(() => {
     if (found !== null) go(found.thing === 'set' ? setPath(found.name) : motorPath(found.name), { replace: true });
   }, [found]);
   return (
-    <PhoneSheet status={status} back={{ href: '/pump', words: 'Find' }}>
+    <>
       {answer.state === 'here' && found === null && (
         <>
           <h1 className="page">
@@ -27,6 +25,6 @@ export function LabelScreen({ status, code }: { status: Answer<Status>; code: st
           </ActionBar>
         </>
       )}
-    </PhoneSheet>
+    </>
   );
 }

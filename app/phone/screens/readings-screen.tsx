@@ -7,31 +7,28 @@ import { ReadingsForm } from '@/app/readings/readings-form';
 import { type ReadingProblem, readingsOf, textsFrom } from '@/lib/job/reading-texts';
 import { isTold, NO_READINGS } from '@/lib/job/readings';
 import { tellChanged } from '../ask';
-import type { CandidateHere, Status } from '../asked';
+import type { CandidateHere } from '../asked';
 import { go } from '../go';
 import { keepMessage } from '../keep-message';
 import { type LastSwap, lastSwapOf } from '../last-swap';
 import { Asked } from '../look/asked';
-import { PhoneSheet } from '../look/phone-sheet';
-import { type Answer, useAsk } from '../use-ask';
+import { useAsk } from '../use-ask';
 import { NotHere } from './not-here';
 
 /** Readings of the last swap, told after it was recorded: running amps of the next morning, say. */
-export function ReadingsScreen({ status, tag }: { status: Answer<Status>; tag: string }) {
+export function ReadingsScreen({ tag }: { tag: string }) {
   const answer = useAsk('set', { tag });
   return (
-    <PhoneSheet status={status} back={{ href: setPath(tag), words: tag }}>
-      <Asked answer={answer} nothing={<NotHere what="set" name={tag} />}>
-        {(here) => {
-          const swap = lastSwapOf(here);
-          return swap === null ? (
-            <p className="pt-4">No swap that put in the motor which stands here now lies on this phone.</p>
-          ) : (
-            <Readings tag={here.set.tag} swap={swap} />
-          );
-        }}
-      </Asked>
-    </PhoneSheet>
+    <Asked answer={answer} nothing={<NotHere what="set" name={tag} />}>
+      {(here) => {
+        const swap = lastSwapOf(here);
+        return swap === null ? (
+          <p className="pt-4">No swap that put in the motor which stands here now lies on this phone.</p>
+        ) : (
+          <Readings tag={here.set.tag} swap={swap} />
+        );
+      }}
+    </Asked>
   );
 }
 

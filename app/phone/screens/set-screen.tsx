@@ -10,30 +10,32 @@ import { MotorShown, NoMotorShown } from '@/app/motor-shown';
 import { candidatesPath, setPath } from '@/app/paths';
 import { dutyFacts, seatFacts, supplyFacts, surroundingsFacts } from '@/app/sets/[tag]/set-facts';
 import type { PackLine } from '@/lib/offline/pack';
+import { askAhead } from '../ahead';
 import type { SetHere, Status } from '../asked';
 import { lastSwapOf } from '../last-swap';
 import { Asked } from '../look/asked';
 import { OpenFaults } from '../look/open-faults';
-import { PhoneSheet } from '../look/phone-sheet';
 import { WaitingLines } from '../look/waiting-lines';
 import { noteOpened } from '../recent-tags';
 import { timezoneOf } from '../timezone-of';
 import { type Answer, useAsk } from '../use-ask';
+import { useIsDrawn } from '../use-is-drawn';
 import { NotHere } from './not-here';
 
 /** The set: what failed, what is in it, what the pump asks, what feeds it, what happened. */
 export function SetScreen({ status, tag }: { status: Answer<Status>; tag: string }) {
   const answer = useAsk('set', { tag });
   return (
-    <PhoneSheet status={status} back={{ href: '/pump', words: 'Find' }}>
-      <Asked answer={answer} nothing={<NotHere what="set" name={tag} />}>
-        {(here) =>
-          status.state === 'here' ? <SetSheet here={here} status={status.value} timezone={timezoneOf(status)} /> : null
-        }
-      </Asked>
-    </PhoneSheet>
+    <Asked answer={answer} nothing={<NotHere what="set" name={tag} />}>
+      {(here) =>
+        status.state === 'here' ? <SetSheet here={here} status={status.value} timezone={timezoneOf(status)} /> : null
+      }
+    </Asked>
   );
 }
+
+/** By then the set is drawn. */
+const SHOWN_MS = 50;
 
 function SetSheet({
   here: { set, pumpSet, motor, mount, atSupply, waiting },
@@ -44,7 +46,13 @@ function SetSheet({
   status: Status;
   timezone: string;
 }) {
-  useEffect(() => noteOpened(set.tag), [set.tag]);
+  useEffect(() => {
+    noteOpened(set.tag);
+    // The list is what is asked for next: it is there when it is touched.
+    const soon = setTimeout(() => void askAhead('ranked', { tag: set.tag, whole: null }), SHOWN_MS);
+    return () => clearTimeout(soon);
+  }, [set.tag]);
+  const isDrawn = useIsDrawn();
   const fallen = set.faults[0] ?? null;
   return (
     <>
@@ -70,6 +78,27 @@ function SetSheet({
       ) : (
         <MotorShown motor={motor.motor} maker={motor.maker} serial={motor.serial} mount={mount} atSupply={atSupply} />
       )}
+      {isDrawn && <Below here={{ set, pumpSet, motor, waiting }} timezone={timezone} />}
+      <ActionBar>
+        <Action href={candidatesPath(set.tag)}>What can go in?</Action>
+        <Action href={`${setPath(set.tag)}/fault`} second>
+          It has failed
+        </Action>
+      </ActionBar>
+    </>
+  );
+}
+
+/** What lies below the screen at first. */
+function Below({
+  here: { set, pumpSet, motor, waiting },
+  timezone,
+}: {
+  here: Pick<SetHere, 'set' | 'pumpSet' | 'motor' | 'waiting'>;
+  timezone: string;
+}) {
+  return (
+    <>
       {lastSwapOf({ set, motor, waiting }) !== null && (
         <p className="pt-3">
           <a className="to" href={`${setPath(set.tag)}/readings`}>
@@ -95,12 +124,6 @@ function SetSheet({
       )}
       <SectionHead title="History" aside="the last few" />
       <HistoryList lines={set.history.map((line) => lineOf(line, set.tag))} timezone={timezone} />
-      <ActionBar>
-        <Action href={candidatesPath(set.tag)}>What can go in?</Action>
-        <Action href={`${setPath(set.tag)}/fault`} second>
-          It has failed
-        </Action>
-      </ActionBar>
     </>
   );
 }

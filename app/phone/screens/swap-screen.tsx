@@ -1,35 +1,32 @@
 import { CRITERION_WORDS, hoursText } from '@/app/look/words';
-import { candidatePath, setPath } from '@/app/paths';
+import { setPath } from '@/app/paths';
 import { SwapHead } from '@/app/sets/[tag]/swap/[motor]/swap-head';
 import type { SwapState } from '@/app/sets/[tag]/swap/[motor]/swap-state';
 import { UNOFFERED_WORDS } from '@/app/sets/[tag]/unoffered-words';
 import { workItems } from '@/app/sets/[tag]/work-items';
 import type { Pack } from '@/lib/offline/pack';
 import { tellChanged } from '../ask';
-import type { CandidateHere, Status } from '../asked';
+import type { CandidateHere } from '../asked';
 import { go } from '../go';
 import { keepSwap } from '../keep-swap';
 import { Asked } from '../look/asked';
-import { PhoneSheet } from '../look/phone-sheet';
 import { PhoneSwapForm } from '../look/phone-swap-form';
 import { todayAt } from '../today-at';
-import { type Answer, useAsk } from '../use-ask';
+import { useAsk } from '../use-ask';
 import { NotHere } from './not-here';
 
 /** The record of a swap, kept on the phone until the register has it. */
-export function SwapScreen({ status, tag, number }: { status: Answer<Status>; tag: string; number: string }) {
+export function SwapScreen({ tag, number }: { tag: string; number: string }) {
   const answer = useAsk('candidate', { tag, number });
   const shelves = useAsk('shelves', {});
   return (
-    <PhoneSheet status={status} back={{ href: candidatePath(tag, number), words: number }}>
-      <Asked answer={answer} nothing={<NotHere what="motor" name={number} />}>
-        {(here) => {
-          const { motorId } = here;
-          if (motorId === null) return <NotHere what="motor" name={number} />;
-          return <SwapSheet here={here} motorInId={motorId} shelves={shelves.state === 'here' ? shelves.value : []} />;
-        }}
-      </Asked>
-    </PhoneSheet>
+    <Asked answer={answer} nothing={<NotHere what="motor" name={number} />}>
+      {(here) => {
+        const { motorId } = here;
+        if (motorId === null) return <NotHere what="motor" name={number} />;
+        return <SwapSheet here={here} motorInId={motorId} shelves={shelves.state === 'here' ? shelves.value : []} />;
+      }}
+    </Asked>
   );
 }
 

@@ -5,7 +5,6 @@ import { momentText } from '@/app/moment';
 import { setPath } from '@/app/paths';
 import { ask, tellChanged } from '../ask';
 import type { Status, Waiting } from '../asked';
-import { PhoneSheet } from '../look/phone-sheet';
 import { timezoneOf } from '../timezone-of';
 import { type Answer, useAsk } from '../use-ask';
 
@@ -14,7 +13,7 @@ export function WaitingScreen({ status }: { status: Answer<Status> }) {
   const answer = useAsk('outbox', {});
   const all = answer.state === 'here' ? answer.value : [];
   return (
-    <PhoneSheet status={status} back={{ href: '/pump', words: 'Find' }}>
+    <>
       <h1 className="page">Recorded on this phone</h1>
       {answer.state === 'here' && all.length === 0 && (
         <p className="pt-3">Nothing waits: the register has all that was recorded here.</p>
@@ -27,7 +26,7 @@ export function WaitingScreen({ status }: { status: Answer<Status> }) {
       <ActionBar>
         <Action href="/pump">At the pump</Action>
       </ActionBar>
-    </PhoneSheet>
+    </>
   );
 }
 

@@ -21,7 +21,7 @@ import { motorDimensions } from '@/lib/standards/motor-dimensions';
 import type { AskName, Asks, CandidateHere, Status } from '../asked';
 import { todayAt } from '../today-at';
 import { bringUp, state } from './bring-up';
-import { held, load, wipe } from './held';
+import { contents, held, load, wipe } from './held';
 import { listOf, makeReady, missesFor } from './offers';
 import { change, keep, send } from './outbox';
 import { store } from './store';
@@ -34,19 +34,10 @@ type Answers = { [K in AskName]: (told: Asks[K]['in']) => Asks[K]['out'] | Promi
 export const answers: Answers = {
   status,
   home: () => {
-    const down = [...held.plant.sets.values()].filter(({ faults }) => faults.length > 0);
-    down.sort((a, b) => ((a.faults[0]?.at ?? '') > (b.faults[0]?.at ?? '') ? -1 : 1));
-    const shown = down.slice(0, 20);
-    return {
-      down: shown,
-      motors: Object.fromEntries(shown.map(({ id }) => [id, motorIn(held.plant, id)?.number ?? 'no motor in it'])),
-    };
+    const down = contents().sets.filter(({ downSince }) => downSince !== null);
+    return down.sort((a, b) => ((a.downSince ?? '') > (b.downSince ?? '') ? -1 : 1)).slice(0, 20);
   },
-  find: ({ typed }) =>
-    findInHand(held.plant.sets.values(), typed).map((set) => {
-      const motor = motorIn(held.plant, set.id);
-      return { set, motor: motor?.number ?? null, frame: motor?.motor.frame ?? null };
-    }),
+  find: ({ typed }) => findInHand(contents().sets, typed),
   set: ({ tag }) => {
     const set = setTagged(held.plant, tag);
     if (set === null) return null;
@@ -129,15 +120,16 @@ const now = () => new Date(Date.now() - (held.about?.clockAhead ?? 0));
 const today = () => (held.about === null ? now().toISOString().slice(0, 10) : todayAt(held.about));
 
 function status(): Status {
-  const { about, plant, waiting } = held;
+  const { about, waiting } = held;
+  const { sets, motorCount } = contents();
   const mine = waiting.filter(({ message }) => message.userId === about?.userId);
   return {
     about:
       about === null
         ? null
         : { site: about.site, person: about.person, at: about.at, userId: about.userId, siteId: about.siteId },
-    sets: plant.sets.size,
-    motors: plant.motors.size,
+    sets: sets.length,
+    motors: motorCount,
     waiting: mine.filter((one) => one.state === 'waiting').length,
     toSettle: mine.filter((one) => one.state !== 'waiting').length,
     ofOthers: waiting.length - mine.length,

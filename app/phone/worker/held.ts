@@ -1,12 +1,25 @@
+import { type Contents, contentsOf } from '@/lib/offline/contents';
 import type { PackMotor, PackSet } from '@/lib/offline/pack';
 import { type PlantInHand, takeIn } from '@/lib/offline/plant-in-hand';
 import { withWaiting } from '@/lib/offline/with-waiting';
 import type { About, Waiting } from '../asked';
 import { type Store, store } from './store';
 
-/** What this tab has in hand: the snapshot as the register gave it, and as it is with what waits. */
-export const held: { about: About | null; base: PlantInHand; plant: PlantInHand; waiting: Waiting[] } = {
+interface Held {
+  about: About | null;
+  /** The snapshot as the register gave it. */
+  base: PlantInHand;
+  /** As it is with what waits. */
+  plant: PlantInHand;
+  waiting: Waiting[];
+  /** What is told of the snapshot until all of it is in hand. */
+  brief: Contents | null;
+}
+
+/** What this tab has in hand. */
+export const held: Held = {
   about: null,
+  brief: null,
   base: empty(),
   plant: empty(),
   waiting: [],
@@ -16,21 +29,50 @@ function empty(): PlantInHand {
   return { sets: new Map(), motors: new Map() };
 }
 
+/** Where, among the parts, it stands what the snapshot is in brief. */
+const BRIEF = 'brief';
+/** Parts are read some at a time: between them the page is answered. */
+const RANGES = ['m', 's'].flatMap((kind) => [...'0123456789abcdef'].map((digit) => kind + digit));
+
+/** Reads from the phone’s database what its sets are, and what waits. */
+export async function loadBrief(): Promise<void> {
+  const db = await store();
+  const tx = db.transaction(['about', 'parts', 'outbox']);
+  const about = await tx.objectStore('about').get('now');
+  const outbox = await tx.objectStore('outbox').getAll();
+  const brief = await tx.objectStore('parts').get(BRIEF);
+  await tx.done;
+  const waiting = outbox.sort((a, b) => a.at - b.at);
+  Object.assign(held, { about: about ?? null, waiting, brief: brief === undefined ? null : JSON.parse(brief) });
+}
+
+/** Nobody would be told else if all were in hand: nothing that waits changes it. */
+export const isBriefEnough = (): boolean => held.brief !== null && mine().length === 0;
+
+let told: { plant: PlantInHand; contents: Contents } | null = null;
+
+/** What is in hand, in brief. */
+export function contents(): Contents {
+  if (held.brief !== null) return held.brief;
+  if (told?.plant !== held.plant) told = { plant: held.plant, contents: contentsOf(held.plant) };
+  return told.contents;
+}
+
 /** Reads it from the phone's database; the sets and motors only where another tab has kept newer ones. */
 export async function load(): Promise<void> {
   const db = await store();
   const tx = db.transaction(['about', 'parts', 'outbox']);
   const about = await tx.objectStore('about').get('now');
   const outbox = await tx.objectStore('outbox').getAll();
-  const isHeld = about?.at === held.about?.at && about?.cursor === held.about?.cursor;
-  const parts = isHeld ? [] : await tx.objectStore('parts').getAll();
-  await tx.done;
+  const isHeld = held.brief === null && about?.at === held.about?.at && about?.cursor === held.about?.cursor;
   const base = isHeld ? held.base : empty();
-  for (const text of parts) {
-    const part = JSON.parse(text) as { sets?: PackSet[]; motors?: PackMotor[] };
-    takeIn(base, { sets: part.sets ?? [], motors: part.motors ?? [] });
-  }
-  Object.assign(held, { about: about ?? null, base, waiting: outbox.sort((a, b) => a.at - b.at) });
+  for (const range of isHeld ? [] : RANGES)
+    for (const text of await tx.objectStore('parts').getAll(IDBKeyRange.bound(range, `${range}\uffff`))) {
+      const part = JSON.parse(text) as { sets?: PackSet[]; motors?: PackMotor[] };
+      takeIn(base, { sets: part.sets ?? [], motors: part.motors ?? [] });
+    }
+  await tx.done;
+  Object.assign(held, { about: about ?? null, base, waiting: outbox.sort((a, b) => a.at - b.at), brief: null });
   overlay();
 }
 
@@ -38,16 +80,19 @@ let seen: { base: PlantInHand; keys: string } | null = null;
 
 /** What waits, seen as done; what was refused is not. The plant in hand stays the same as long as nothing has changed. */
 export function overlay() {
-  const { about, base, waiting } = held;
-  const mine = waiting.filter(({ message, state }) => state === 'waiting' && message.userId === about?.userId);
-  const keys = mine.map(({ key }) => key).join();
+  const { base } = held;
+  const all = mine();
+  const keys = all.map(({ key }) => key).join();
   if (seen?.base === base && seen.keys === keys) return;
   seen = { base, keys };
   held.plant = withWaiting(
     base,
-    mine.map(({ message }) => message),
+    all.map(({ message }) => message),
   );
 }
+
+const mine = () =>
+  held.waiting.filter(({ message, state }) => state === 'waiting' && message.userId === held.about?.userId);
 
 /** Keeps what changed and takes it in hand; a whole pack takes the place of all that was there. */
 export async function keepPack(
@@ -63,7 +108,7 @@ export async function keepPack(
   takeIn(base, changed);
   const db = await store();
   await writeParts(db, about, base, changed);
-  Object.assign(held, { about, base });
+  Object.assign(held, { about, base, brief: null });
   overlay();
 }
 
@@ -86,6 +131,7 @@ async function writeParts(
   const store = tx.objectStore('parts');
   if (changed.isWhole) void store.clear();
   for (const [name, part] of parts) void store.put(JSON.stringify(part), name);
+  if (names.size > 0 || changed.isWhole) void store.put(JSON.stringify(contentsOf({ sets, motors })), BRIEF);
   void tx.objectStore('about').put(about, 'now');
   await tx.done;
 }
@@ -99,6 +145,6 @@ export async function wipe({ outboxToo }: { outboxToo: boolean }): Promise<void>
   void tx.objectStore('drafts').clear();
   if (outboxToo) void tx.objectStore('outbox').clear();
   await tx.done;
-  Object.assign(held, { about: null, base: empty(), ...(outboxToo && { waiting: [] }) });
+  Object.assign(held, { about: null, base: empty(), brief: null, ...(outboxToo && { waiting: [] }) });
   overlay();
 }

@@ -1,6 +1,6 @@
 import type { AskName } from '../asked';
 import { answers, sendAndBringUp } from './answers';
-import { load } from './held';
+import { isBriefEnough, load, loadBrief } from './held';
 import { makeReady } from './offers';
 import { whenOthersTell } from './tell-others';
 import { tellPage } from './tell-page';
@@ -11,13 +11,21 @@ const scope = self as unknown as {
   onmessage: (event: MessageEvent<{ id: number; ask: AskName; told: never }>) => void;
   postMessage: (message: unknown) => void;
 };
-const opened = load().catch((error) => console.warn('The phone’s database does not open.', error));
+const briefed = loadBrief().catch((error) => console.warn('The phone’s database does not open.', error));
+const opened = briefed.then(load).catch((error) => console.warn('The phone’s database does not open.', error));
+
+/** What a list of sets tells, is told before the whole plant is in hand. */
+const BRIEF: readonly AskName[] = ['status', 'home', 'find'];
+async function readyFor(ask: AskName) {
+  await briefed;
+  if (!BRIEF.includes(ask) || !isBriefEnough()) await opened;
+}
 
 void opened.then(() => whenIdle(() => makeReady(null)));
 
 scope.onmessage = async ({ data: { id, ask, told } }) => {
   const from = performance.now();
-  await opened;
+  await readyFor(ask);
   try {
     const answer = await answers[ask](told);
     // bench:phone counts the worker's time apart from the page's.

@@ -16,13 +16,19 @@ import { SectionHead } from '@/app/look/section-head';
 import { Sheet } from '@/app/look/sheet';
 import { TitleBlock } from '@/app/look/title-block';
 import { dayText, today } from '@/app/moment';
-import { candidatesPath, failedPath, setEditPath, setOnPath, setPath, written } from '@/app/paths';
+import { candidatesPath, failedPath, nextPath, setEditPath, setOnPath, setPath, written } from '@/app/paths';
 import { Photographs } from '@/app/pictures/photographs';
 import { SavedNote } from '@/app/record/saved-note';
+import { ReviewHere } from '@/app/review/review-here';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { may } from '@/lib/auth/may';
+import { loadEstimates } from '@/lib/energy/load-estimates';
+import { NOT_MEASURED } from '@/lib/energy/measured';
+import { measuredOf } from '@/lib/energy/read-measured';
 import { doubtsOf } from '@/lib/register/queries/doubts-of';
+import { measurements } from '@/lib/register/queries/measurements';
 import { openReadings } from '@/lib/register/queries/open-readings';
+import { reviewOfSet } from '@/lib/register/queries/review-of-set';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { setHistory } from '@/lib/register/queries/set-history';
 import { siteSettings } from '@/lib/register/queries/site-settings';
@@ -43,16 +49,23 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
   const known = await setByTag(actor, tag);
   if (known === null) return unknownSet(actor, tag);
   const { row, set, faults } = known;
-  const { timezone } = await siteSettings(actor);
+  const { timezone, settings } = await siteSettings(actor);
   const things = [
     { thing: 'set', id: row.id } as const,
     ...(row.motor ? [{ thing: 'motor', id: row.motor.id } as const] : []),
   ];
-  const [lines, doubts, open] = await Promise.all([
+  const [lines, doubts, open, [newest]] = await Promise.all([
     setHistory(actor, row.id, 20),
     doubtsOf(actor, things, today(timezone)),
     openReadings(actor, row.id),
+    measurements(actor, row.id, 1),
   ]);
+  const read = newest === undefined ? NOT_MEASURED : measuredOf(newest.figures);
+  const isOfMotor = newest !== undefined && newest.motorId === (row.motor?.id ?? null);
+  const found = may(actor, 'review.read')
+    ? await reviewOfSet(actor, known, { settings, read, isOfMotor, today: today(timezone) })
+    : null;
+  const estimates = isOfMotor && set.failed !== null ? loadEstimates(set, set.failed, read, settings) : null;
   const query = await searchParams;
   const fallen = faults[0] ?? null;
   return (
@@ -104,6 +117,11 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
               </Link>
             </p>
           )}
+          <p className="pt-3 screen-only">
+            <Link className="to" href={nextPath(row.tag)}>
+              The next failure: energy, money, hours down
+            </Link>
+          </p>
           <LabelHere row={row} />
           <SectionHead title="Duty" aside="what the pump asks" />
           <Facts rows={dutyFacts(set)} />
@@ -123,6 +141,7 @@ export default answered(async function SetPage({ params, searchParams }: Props) 
           )}
         </div>
       </div>
+      <ReviewHere tag={row.tag} found={found} estimates={estimates} />
       <DoubtsHere actor={actor} doubts={doubts} timezone={timezone} back={setPath(row.tag)} />
       <section>
         <SectionHead title="History" />

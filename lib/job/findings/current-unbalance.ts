@@ -1,7 +1,7 @@
+import { allThree, EVEN_UP_TO_PCT, UNBALANCE_CITE, UNEVEN_ABOVE_PCT, unbalancePct } from '@/lib/standards/unbalance';
 import { figure } from '@/lib/units/figure';
 import { found, type ReadingFinding } from '../reading-finding';
 import type { PhaseAmps } from '../readings';
-import { EVEN_UP_TO_PCT, type Three, UNBALANCE_CITE, UNEVEN_ABOVE_PCT, unbalancePct } from '../unbalance';
 
 /** Do the three lines carry the same? Null: no three currents were read, or none flows. */
 export function currentUnbalanceFinding(amps: PhaseAmps): ReadingFinding | null {
@@ -27,9 +27,4 @@ export function currentUnbalanceFinding(amps: PhaseAmps): ReadingFinding | null 
   if (pct > EVEN_UP_TO_PCT)
     return found('note', compared, `Uneven by ${figure(pct, 1)} %: still usual, and worth comparing next time.`);
   return found('ok', compared, 'The three lines carry the same.');
-}
-
-/** The three currents; null where one was not read. */
-export function allThree([a, b, c]: PhaseAmps): Three | null {
-  return a === null || b === null || c === null ? null : [a, b, c];
 }

@@ -3,12 +3,14 @@ import type { ShaftKind } from '@/lib/standards/dimension';
 import { motorDimensions } from '@/lib/standards/motor-dimensions';
 import { seatOf } from '../context/seat';
 
+/** `mounting` null: the frame tells it, or nothing does. */
+export interface FrameAsked {
+  frame: string;
+  mounting: string | null;
+}
+
 /** The frame and mounting code to ask for, from the frame the standard assigns to a rating ("184T", "112M"). */
-export function frameAskedFor(
-  set: PumpSet,
-  system: 'NEMA' | 'IEC',
-  assigned: string,
-): { frame: string; mounting: string | null } {
+export function frameAskedFor(set: PumpSet, system: 'NEMA' | 'IEC', assigned: string): FrameAsked {
   const shaft = set.failed === null ? null : motorDimensions(set.failed).shaft;
   return system === 'NEMA'
     ? { frame: nemaFrame(set, assigned, shaft), mounting: nemaMounting(set) }
@@ -25,8 +27,18 @@ function nemaFrame(set: PumpSet, assigned: string, shaft: ShaftKind | null): str
   return `${number}T${short ? 'S' : ''}${set.mounting === 'foot' ? '' : 'C'}`;
 }
 
-/** NEMA frames tell feet and face themselves; only a motor without feet must be asked for in words. */
-const nemaMounting = (set: PumpSet): string | null => (set.mounting === 'face' ? 'face' : null);
+/**
+ * NEMA frames tell their face, and feet where there is none; whether a motor with a face has feet is asked in words. An
+ * upright one is asked by the code of IEC 60034-7, a C-face being one with tapped holes.
+ */
+function nemaMounting(set: PumpSet): string | null {
+  const direction = set.shaftDirection ?? 'horizontal';
+  if (direction === 'horizontal') return WORDS[set.mounting];
+  if (set.mounting === 'foot') return FOOT[direction];
+  return (set.mounting === 'face' ? FACE : FOOT_AND_FACE).FT[direction];
+}
+
+const WORDS = { foot: null, face: 'face', 'foot-and-face': 'foot and face' } as const;
 
 /** IEC 60034-7 Code I by the place's feet, kind of flange and shaft direction. Null: the kind of flange is not known. */
 function imCode(set: PumpSet): string | null {

@@ -15,32 +15,28 @@ const UNKNOWN_SLIP = 0.06;
 /** Share of the line amps that the contactors of a star-delta starter carry. */
 const IN_DELTA = 0.58;
 
-/** What motors can do at one supply, at best: columns of one number a motor. NaN where the plate tells too little. */
-export interface MotorBounds {
-  synchronousRpm: Float64Array;
+/** What a motor can do at a supply, at best. NaN where the plate tells too little. */
+export interface MotorBound {
+  synchronousRpm: number;
   /** The slowest speed the findings could give it. */
-  slowestRpm: Float64Array;
+  slowestRpm: number;
   /** The greatest power the findings could let pass, before any derating. */
-  mostKw: Float64Array;
-  amps: Float64Array;
+  mostKw: number;
+  amps: number;
 }
 
-export function motorBoundsAt(set: PumpSet, motors: readonly Motor[]): MotorBounds {
-  const column = () => new Float64Array(motors.length).fill(Number.NaN);
-  const bounds: MotorBounds = { synchronousRpm: column(), slowestRpm: column(), mostKw: column(), amps: column() };
-  motors.forEach((motor, i) => {
-    const { synchronousRpm: ns, slipRpm, kw, amps, serviceFactor } = ratingRowOf(set, motor);
-    if (kw !== null) bounds.mostKw[i] = kw * Math.max(NEARLY, serviceFactor) * WIDE;
-    if (amps !== null) bounds.amps[i] = amps;
-    if (ns === null) return;
-    bounds.synchronousRpm[i] = ns * WIDE;
-    bounds.slowestRpm[i] = (ns - TRUSTED * (slipRpm ?? ns * UNKNOWN_SLIP)) / WIDE;
-  });
-  return bounds;
+export function motorBoundAt(set: PumpSet, motor: Motor): MotorBound {
+  const { synchronousRpm: ns, slipRpm, kw, amps, serviceFactor } = ratingRowOf(set, motor);
+  return {
+    synchronousRpm: ns === null ? Number.NaN : ns * WIDE,
+    slowestRpm: ns === null ? Number.NaN : (ns - TRUSTED * (slipRpm ?? ns * UNKNOWN_SLIP)) / WIDE,
+    mostKw: kw === null ? Number.NaN : kw * Math.max(NEARLY, serviceFactor) * WIDE,
+    amps: amps === null ? Number.NaN : amps,
+  };
 }
 
-/** Whether the findings of power, speed or full-load current would block the i-th motor for certain. */
-export type LoadBlocks = (bounds: MotorBounds, i: number) => boolean;
+/** Whether the findings of power, speed or full-load current would block a motor for certain. */
+export type LoadBlocks = (bound: MotorBound) => boolean;
 
 /**
  * A bound on power, speed and amps for one set. It answers true only where it is certain; what a set does not tell bounds
@@ -60,9 +56,6 @@ export function loadBlocksOf(set: PumpSet): LoadBlocks {
   const tooFast = isPutRight || motorRpm === null ? Number.POSITIVE_INFINITY : motorRpm * (1 + tolerance);
 
   // A comparison with NaN is false: what the plate does not tell blocks nothing.
-  return ({ synchronousRpm, slowestRpm, mostKw, amps }, i) =>
-    loadKw * slack > (mostKw[i] as number) ||
-    (amps[i] as number) > mostAmps * WIDE ||
-    (synchronousRpm[i] as number) < tooSlow ||
-    (slowestRpm[i] as number) > tooFast;
+  return ({ synchronousRpm, slowestRpm, mostKw, amps }) =>
+    loadKw * slack > mostKw || amps > mostAmps * WIDE || synchronousRpm < tooSlow || slowestRpm > tooFast;
 }

@@ -8,7 +8,7 @@ import { byHolding } from './by-holding';
 import { bySupply } from './by-supply';
 import { unblocked } from './classes';
 import type { MotorKind } from './kinds';
-import { loadBlocksOf, type MotorBounds, motorBoundsAt } from './load-bound';
+import { loadBlocksOf, type MotorBound, motorBoundAt } from './load-bound';
 
 /** For one set, the kinds of motor that are not certain to be unsuitable. */
 export type Screen = (set: PumpSet) => MotorKind[];
@@ -23,16 +23,16 @@ export function screenOf(kinds: readonly MotorKind[], settings: SiteSettings): S
   const sieves = [bySupply, byHolding, byHeight, byFootHoles, byEnclosure].map((reads) =>
     unblocked(motors, settings, reads),
   );
-  const boundsBySupply = new Map<string, MotorBounds>();
+  const boundsBySupply = new Map<string, MotorBound[]>();
   return (set) => {
     const key = bySupply.ofSet(set);
-    const bounds = boundsBySupply.get(key) ?? motorBoundsAt(set, motors);
+    const bounds = boundsBySupply.get(key) ?? motors.map((motor) => motorBoundAt(set, motor));
     boundsBySupply.set(key, bounds);
     const blocks = loadBlocksOf(set);
     const left: MotorKind[] = [];
     const passed = sieves.map((sieve) => sieve(set));
     eachInAll(passed, (i) => {
-      if (!blocks(bounds, i)) left.push(kinds[i] as MotorKind);
+      if (!blocks(bounds[i] as MotorBound)) left.push(kinds[i] as MotorKind);
     });
     return left;
   };

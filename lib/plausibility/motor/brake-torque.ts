@@ -1,7 +1,8 @@
 import type { Motor } from '@/lib/plant/motor';
 import { figure } from '@/lib/units/figure';
+import { figuresOf } from '@/lib/units/figures-of';
 import { torqueNmOf } from '@/lib/units/torque';
-import { type Doubt, figuresOf } from '../doubt';
+import type { Doubt } from '../doubt';
 
 /** Does the brake belong to the motor's torque? In N·m. Not asked without a brake torque, a power and a speed. */
 export function brakeTorque({ brake, ratings, has }: Motor): Doubt | null {

@@ -2,8 +2,9 @@ import type { Motor } from '@/lib/plant/motor';
 import { codeLetter as bandOf } from '@/lib/standards/code-letter';
 import { currentOfDesign } from '@/lib/standards/locked-rotor-current';
 import { figure } from '@/lib/units/figure';
+import { figuresOf } from '@/lib/units/figures-of';
 import { hpOfKw } from '@/lib/units/power';
-import { type Doubt, figuresOf } from '../doubt';
+import type { Doubt } from '../doubt';
 
 /**
  * Can the code letter be that of the design letter and of the amps? kVA per hp with locked rotor. A design B, C or D has

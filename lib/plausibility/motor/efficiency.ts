@@ -2,7 +2,8 @@ import type { Motor } from '@/lib/plant/motor';
 import type { Rating } from '@/lib/plant/rating';
 import { nominalEfficiency } from '@/lib/standards/nominal-efficiency';
 import { figure } from '@/lib/units/figure';
-import { type Doubt, figuresOf } from '../doubt';
+import { figuresOf } from '@/lib/units/figures-of';
+import type { Doubt } from '../doubt';
 import { doubtOfRows, type RowDoubt } from '../doubt-of-rows';
 
 /**

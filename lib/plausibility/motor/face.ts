@@ -5,7 +5,8 @@ import { frameName } from '@/lib/standards/frame-name';
 import { motorDimensions } from '@/lib/standards/motor-dimensions';
 import { mountingCode } from '@/lib/standards/mounting-code';
 import { figure } from '@/lib/units/figure';
-import { type Doubt, figuresOf } from '../doubt';
+import { figuresOf } from '@/lib/units/figures-of';
+import type { Doubt } from '../doubt';
 
 /**
  * Has it the face its frame names, and no other? The letters of a NEMA frame tell its face (C, D, JM ...): a mounting code

@@ -1,7 +1,8 @@
 import type { Motor } from '@/lib/plant/motor';
 import { frameName as readName } from '@/lib/standards/frame-name';
 import { motorDimensions } from '@/lib/standards/motor-dimensions';
-import { type Doubt, figuresOf } from '../doubt';
+import { figuresOf } from '@/lib/units/figures-of';
+import type { Doubt } from '../doubt';
 
 /** Is it a frame that NEMA or IEC knows, and of these poles? Not asked without a frame. */
 export function frameName(motor: Motor): Doubt | null {

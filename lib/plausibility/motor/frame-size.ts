@@ -4,8 +4,9 @@ import type { NemaFrameName } from '@/lib/standards/frame-text';
 import { motorDimensions } from '@/lib/standards/motor-dimensions';
 import { polesOfSpeed } from '@/lib/standards/synchronous-speed';
 import { figure } from '@/lib/units/figure';
+import { figuresOf } from '@/lib/units/figures-of';
 import { hpOfKw } from '@/lib/units/power';
-import { type Doubt, figuresOf } from '../doubt';
+import type { Doubt } from '../doubt';
 import { iecAssigned, iecStep, nemaAssigned, nemaStep } from '../frame-steps';
 
 /**

@@ -3,7 +3,8 @@ import { readFrame } from '@/lib/standards/dimensions-of';
 import { frameName } from '@/lib/standards/frame-name';
 import { motorDimensions } from '@/lib/standards/motor-dimensions';
 import { mountingCode } from '@/lib/standards/mounting-code';
-import { type Doubt, figuresOf } from '../doubt';
+import { figuresOf } from '@/lib/units/figures-of';
+import type { Doubt } from '../doubt';
 
 /** Does the mounting code say what the frame says? Not asked without a code. Of a NEMA frame's letters: rule `face`. */
 export function mounting(motor: Motor): Doubt | null {

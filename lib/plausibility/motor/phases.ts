@@ -1,7 +1,8 @@
 import type { Motor } from '@/lib/plant/motor';
 import { figure } from '@/lib/units/figure';
+import { figuresOf } from '@/lib/units/figures-of';
 import { hpOfKw } from '@/lib/units/power';
-import { type Doubt, figuresOf } from '../doubt';
+import type { Doubt } from '../doubt';
 
 /** Can the motor have these phases? Single-phase motors end at a size; a kind and its phases must agree. */
 export function phases({ phases: have, kind, winding, ratings }: Motor): Doubt | null {

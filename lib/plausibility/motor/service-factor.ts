@@ -1,7 +1,8 @@
 import type { Motor } from '@/lib/plant/motor';
 import { figure } from '@/lib/units/figure';
+import { figuresOf } from '@/lib/units/figures-of';
 import { hpOfKw } from '@/lib/units/power';
-import { type Doubt, figuresOf } from '../doubt';
+import type { Doubt } from '../doubt';
 
 /**
  * Can the service factor be used, and is there such a one? It is a share of rated power for lasting duty. Not asked where

@@ -2,7 +2,8 @@ import type { Motor } from '@/lib/plant/motor';
 import type { Rating } from '@/lib/plant/rating';
 import { polesOfSpeed, synchronousSpeed } from '@/lib/standards/synchronous-speed';
 import { figure } from '@/lib/units/figure';
-import { type Doubt, figuresOf } from '../doubt';
+import { figuresOf } from '@/lib/units/figures-of';
+import type { Doubt } from '../doubt';
 import { doubtOfRows, type RowDoubt } from '../doubt-of-rows';
 
 /** Does the speed belong to the poles and the hertz? Speeds in rpm. Not asked of a row without speed or hertz. */

@@ -1,7 +1,8 @@
 import type { Motor } from '@/lib/plant/motor';
 import { minimumTorque } from '@/lib/standards/minimum-torque';
 import { figure } from '@/lib/units/figure';
-import { type Doubt, figuresOf } from '../doubt';
+import { figuresOf } from '@/lib/units/figures-of';
+import type { Doubt } from '../doubt';
 import { worstOf } from '../worst-of';
 
 /**

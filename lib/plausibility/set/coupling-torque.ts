@@ -1,8 +1,9 @@
 import type { Motor } from '@/lib/plant/motor';
 import type { PumpSet } from '@/lib/plant/set';
 import { figure } from '@/lib/units/figure';
+import { figuresOf } from '@/lib/units/figures-of';
 import { torqueNmOf } from '@/lib/units/torque';
-import { type Doubt, figuresOf } from '../doubt';
+import type { Doubt } from '../doubt';
 import { servingRow } from '../fed';
 
 /** Does the coupling or gear carry the motor's rated torque? In N·m. Not asked without its greatest torque. */

@@ -1,7 +1,8 @@
 import type { Motor } from '@/lib/plant/motor';
 import type { PumpSet } from '@/lib/plant/set';
 import { motorDimensions } from '@/lib/standards/motor-dimensions';
-import { type Doubt, figuresOf } from '../doubt';
+import { figuresOf } from '@/lib/units/figures-of';
+import type { Doubt } from '../doubt';
 
 /**
  * Is the motor held as the set says: by feet, by a face, by both? Not asked where frame and code leave it open, nor of a

@@ -2,7 +2,8 @@ import type { Motor } from '@/lib/plant/motor';
 import type { PumpSet } from '@/lib/plant/set';
 import { motorDimensions } from '@/lib/standards/motor-dimensions';
 import { figure } from '@/lib/units/figure';
-import { type Doubt, figuresOf } from '../doubt';
+import { figuresOf } from '@/lib/units/figures-of';
+import type { Doubt } from '../doubt';
 
 /**
  * Does the shaft that is in the hub fit its bore? In mm. A shaft larger than the bore cannot have gone in; a smaller one

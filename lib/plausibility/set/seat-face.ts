@@ -3,7 +3,8 @@ import type { PumpSet } from '@/lib/plant/set';
 import { dimensionsOf } from '@/lib/standards/dimensions-of';
 import { motorDimensions } from '@/lib/standards/motor-dimensions';
 import { figure } from '@/lib/units/figure';
-import { type Doubt, figuresOf } from '../doubt';
+import { figuresOf } from '@/lib/units/figures-of';
+import type { Doubt } from '../doubt';
 
 /** Is the face the set offers the motor's face? Pitch circles in mm. Not asked where either is not known. */
 export function seatFace({ seat }: PumpSet, motor: Motor | null): Doubt | null {

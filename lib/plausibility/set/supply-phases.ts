@@ -1,6 +1,7 @@
 import type { Motor } from '@/lib/plant/motor';
 import type { PumpSet } from '@/lib/plant/set';
-import { type Doubt, figuresOf } from '../doubt';
+import { figuresOf } from '@/lib/units/figures-of';
+import type { Doubt } from '../doubt';
 import { fedOf } from '../fed';
 
 /** Has the motor the phases it is fed with? On a drive there are three. Not asked where either is not known. */

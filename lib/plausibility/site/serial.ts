@@ -1,4 +1,4 @@
-import { figuresOf } from '../doubt';
+import { figuresOf } from '@/lib/units/figures-of';
 import { alike, bareText, named, type OfMotor, type SiteMotor } from '../site-motor';
 
 /** Does a serial number of one maker stand on one motor only? Not asked without maker and serial number. */

@@ -1,4 +1,4 @@
-import { figuresOf } from '../doubt';
+import { figuresOf } from '@/lib/units/figures-of';
 import { alike, bareText, named, type OfMotor, type SiteMotor } from '../site-motor';
 
 /** Is every motor kept once, in one place? Two plant numbers that read alike may be one motor in two places. */

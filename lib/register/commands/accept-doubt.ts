@@ -2,6 +2,7 @@ import { record } from '@/lib/audit/record';
 import { type Actor, must } from '@/lib/auth/may';
 import { db, type Tx } from '@/lib/db/client';
 import { thingDoubts } from '../doubts/thing-doubts';
+import { isDay } from '../is-day';
 import { isId } from '../is-id';
 import { type Refused, refused } from './refused';
 
@@ -73,6 +74,3 @@ async function locked(tx: Tx, siteId: string, thing: 'set' | 'motor', id: string
     await tx.$queryRaw`SELECT 1 FROM pump_set WHERE site_id = ${siteId}::uuid AND id = ${id}::uuid FOR NO KEY UPDATE`;
   else await tx.$queryRaw`SELECT 1 FROM motor WHERE site_id = ${siteId}::uuid AND id = ${id}::uuid FOR NO KEY UPDATE`;
 }
-
-const isDay = (text: string): boolean =>
-  /^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(Date.parse(text)) && new Date(text).toISOString().startsWith(text);

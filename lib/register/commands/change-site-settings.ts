@@ -51,7 +51,11 @@ function changed(
   });
 }
 
-const flat = ({ hours, ...rest }: SiteSettings): Record<string, string | number | null> => ({
-  ...Object.fromEntries(Object.entries(hours).map(([id, value]) => [`hours.${id}`, value])),
+const flat = ({ hours, downtimePerHour, ...rest }: SiteSettings): Record<string, string | number | null> => ({
+  ...named('hours', hours),
+  ...named('downtimePerHour', downtimePerHour),
   ...rest,
 });
+
+const named = (group: string, figures: Readonly<Record<string, number | null>>) =>
+  Object.fromEntries(Object.entries(figures).map(([key, value]) => [`${group}.${key}`, value]));

@@ -1,8 +1,7 @@
-import { record } from '@/lib/audit/record';
 import { type Actor, must } from '@/lib/auth/may';
-import { db } from '@/lib/db/client';
 import type { FaultAt } from '../fault-line';
 import { type FaultFilter, faults } from '../queries/faults';
+import { recordExport } from './record-export';
 
 /** As many of the open and of the closed ones as one file has; the days of the question part what is more. */
 const MOST = 20_000;
@@ -12,8 +11,6 @@ export async function exportFaults(actor: Actor, filter: FaultFilter): Promise<F
   must(actor, 'register.export');
   const { open, closed } = await faults(actor, filter, MOST);
   const after = { kind: 'faults', rows: open.length + closed.length };
-  await db.$transaction((tx) =>
-    record(tx, actor, { action: 'register.export', thing: 'register', thingId: null, after }),
-  );
+  await recordExport(actor, after);
   return [...open, ...closed];
 }

@@ -1,4 +1,3 @@
-import { record } from '@/lib/audit/record';
 import { type Actor, must } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
 import { exportSheet } from '@/lib/import/export-columns';
@@ -6,6 +5,7 @@ import type { Existing } from '@/lib/import/kept';
 import { keptMotorsNamed, keptSetsNamed } from '../import/kept-for';
 import { type MotorFilter, orderMotors, whereMotors } from '../motor-filter';
 import { orderSets, type SetFilter, whereSets } from '../set-filter';
+import { recordExport } from './record-export';
 
 export type ExportAsked = { kind: 'sets'; filter: SetFilter } | { kind: 'motors'; filter: MotorFilter };
 
@@ -26,9 +26,7 @@ export async function exportRegister(actor: Actor, asked: ExportAsked): Promise<
   }
   const { columns, rows } = exportSheet(asked.kind, kept);
   const after = { kind: asked.kind, rows: rows.length };
-  await db.$transaction((tx) =>
-    record(tx, actor, { action: 'register.export', thing: 'register', thingId: null, after }),
-  );
+  await recordExport(actor, after);
   return [columns.map(({ heading }) => heading), ...rows];
 }
 

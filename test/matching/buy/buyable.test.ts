@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '@/lib/matching/assess';
 import { buyable } from '@/lib/matching/buy/buyable';
-import { purchaseSpecification } from '@/lib/matching/buy/purchase-specification';
 import { defaultSettings } from '@/lib/matching/default-settings';
 import type { MotorInput } from '@/lib/plant/motor';
 import { type PumpSetInput, set } from '@/lib/plant/set';
@@ -110,43 +109,100 @@ describe('what could be bought', () => {
   });
 
   test('what nobody tells stays unknown and is never made up', () => {
-    const one = place({ surroundings: {} }, null);
-    for (const asked of buyable({ ...one, load: { ...one.load, kind: null } })) {
+    // A pump told to turn at the speed of the field tells no slip.
+    const load = { kind: 'constant-torque', shaftKw: 3.1, atPumpRpm: 1800 } as const;
+    const offers = buyable(place({ surroundings: {}, load }, null));
+    expect(offers.length).toBeGreaterThan(0);
+    for (const asked of offers) {
       expect(asked.ratings[0]?.rpm).toBeNull();
-      expect(asked.classification).toBeNull();
+      expect(asked).toMatchObject({ classification: null, lengthMm: null, massKg: null, lockedRotorPct: null });
     }
   });
 });
 
-describe('the purchase specification', () => {
-  const demands = (one: ReturnType<typeof place>) => {
-    const [asked] = buyable(one);
-    if (asked === undefined) throw new Error('nothing could be bought');
-    const groups = purchaseSpecification(one, asked);
-    return Object.fromEntries(groups.flatMap(({ demands }) => demands.map(({ label, value }) => [label, value])));
-  };
+const verdictOf = (one: ReturnType<typeof place>, id: string) =>
+  assess({ set: one, candidates: buyable(one), asOf: null }, defaultSettings).results.find(
+    (result) => result.id === id,
+  );
+const askedIn = (one: ReturnType<typeof place>, id: string) => {
+  const asked = buyable(one).find((motor) => motor.id === id);
+  if (asked === undefined) throw new Error(`${id} is not among ${offered(one)}`);
+  return asked;
+};
 
-  test('tells a supplier rating, frame, shaft and surroundings', () => {
-    expect(demands(place())).toMatchObject({
-      Power: '5 hp (3.73 kW)',
-      Poles: '4',
-      'Full-load speed': '1750 rpm',
-      'Phases, volts, hertz': '3 × 460 V, 60 Hz',
-      'Full-load amps, at most': '6.6 A',
-      Frame: '184T',
-      'Shaft height': '114.3 mm', // NEMA MG 1-2016 4.4.1: 4.50 in
-      Face: 'none',
-      Enclosure: 'IP55',
-      'Hazardous area': 'unclassified',
-    });
+describe('what is asked for is what the set is judged by', () => {
+  const drive = { phases: 3, volts: 480, hertz: 60, start: 'drive' } as const;
+  test.each<[string, ReturnType<typeof place>, object, string]>([
+    [
+      'limits of length and mass are figures that it may reach',
+      place({ base: { maxLengthMm: 420, maxMassKg: 50 } }),
+      { lengthMm: 420, massKg: 50 },
+      'straight-swap',
+    ],
+    [
+      'a motor with face and feet is asked so in words',
+      place({ mounting: 'foot-and-face' }, { frame: '184TC', mounting: 'foot and face' }),
+      { frame: '184TC', mounting: 'foot and face' },
+      'straight-swap',
+    ],
+    [
+      // IEC 60034-7: V18 is a face with tapped holes, shaft down; a NEMA C-face has tapped holes (MG 1 4.4.4).
+      'an upright C-face motor is asked by its code',
+      place({ mounting: 'face', shaftDirection: 'down' }, { frame: '184TC', mounting: 'face' }),
+      { frame: '184TC', mounting: 'IM V18' },
+      'straight-swap',
+    ],
+    [
+      // 120 × 66 / 4 = 1980 rpm.
+      'where the drive goes above its base, the highest speed is asked',
+      place({
+        supply: { ...drive, drive: { minHertz: 20, maxHertz: 66, baseHertz: 60, ratedA: 10, overloadPct: 150 } },
+      }),
+      { maxRpm: 1980, constantTorqueRange: 3, driveDuty: 'inverter' },
+      'swap-with-work',
+    ],
+    [
+      'without a plate the speed is the one that the pump asks',
+      place(
+        { mounting: 'face', seat: { face: '184TC' }, coupling: { type: 'coupling', hub: { boreMm: 28.575 } } },
+        null,
+      ),
+      { ratings: [expect.objectContaining({ rpm: 1750 })] },
+      'check-first',
+    ],
+  ])('%s', (_, one, asked, verdict) => {
+    const [id] = offered(one).filter((id) => id.includes(' 5 hp'));
+    expect(askedIn(one, String(id))).toMatchObject(asked);
+    expect(verdictOf(one, String(id))?.verdict).toBe(verdict);
   });
 
-  test('asks for no brake where the failed motor had none', () => {
-    expect(Object.keys(demands(place()))).not.toContain('Brake coil');
+  // 5 hp at 460 V: 3.73 kW / (√3 × 460 V) is 4.7 kVA-amps at a yield of 1; a table for sizing circuits prints 7.6 A.
+  test.each<[string, number | null, number | null]>([
+    ['no plate and no contactor: the table of the code, NEC 430.250', null, 7.6],
+    ['a contactor that carries less than the table: what it carries', 7, 7],
+    ['a contactor too small for any motor of this power changes nothing', 3, 7.6],
+  ])('amps at most: %s', (_, contactorA, amps) => {
+    const one = place({ supply: { phases: 3, volts: 480, hertz: 60, start: 'direct', contactorA } }, null);
+    expect(askedIn(one, '184T 5 hp 4-pole').ratings[0]?.amps).toBe(amps);
   });
 
-  test('leaves open what nobody told', () => {
-    const open = demands(place({ surroundings: {}, shaftDirection: null }));
-    expect(open).toMatchObject({ 'Hazardous area': null, Altitude: null, Position: null, 'Length, at most': null });
+  test('a pump that breaks away hard asks for torque by its figure, a 20 % margin above', () => {
+    // Design B, 5 hp, 4 poles: 185 % (MG 1 12.38.1). Load 2.9 kW at 1750 rpm is 15.8 N·m, the motor 20.3 N·m:
+    // 1.2 × 220 % × 15.8 / (20.3 × (480 / 460)²) is 189 %, torque being as the square of the volts (MG 1 12.44).
+    const one = place({ load: { kind: 'constant-torque', shaftKw: 2.9, atPumpRpm: 1750, breakawayPct: 220 } });
+    expect(askedIn(one, '184T 5 hp 4-pole')).toMatchObject({ design: 'B', lockedRotorPct: 190 });
+    expect(verdictOf(one, '184T 5 hp 4-pole')?.verdict).toBe('straight-swap');
+    expect(askedIn(place(), '184T 5 hp 4-pole').lockedRotorPct).toBeNull();
+  });
+
+  test('a torque beyond every design letter is not asked, and the judgement says why', () => {
+    const one = place({ load: { kind: 'constant-torque', shaftKw: 3.5, atPumpRpm: 1750, breakawayPct: 400 } });
+    expect(askedIn(one, '184T 5 hp 4-pole').lockedRotorPct).toBeNull();
+    expect(verdictOf(one, '184T 5 hp 4-pole')?.verdict).toBe('unsuitable');
+  });
+
+  test('a plate is asked for the nominal system, whatever was measured there', () => {
+    const one = place({ supply: { phases: 3, volts: 480, measuredVolts: 471, hertz: 60, start: 'direct' } });
+    expect(askedIn(one, '184T 5 hp 4-pole').ratings[0]?.volts).toBe(460); // NEC Table 430.250
   });
 });

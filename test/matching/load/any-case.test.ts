@@ -37,7 +37,7 @@ test('any set and any motor get whole findings from every criterion of the load'
     }),
     RUNS,
   );
-}, 30_000);
+});
 
 test('any operating point is whole, finite and nowhere negative, or says why there is none', () => {
   fc.assert(
@@ -54,4 +54,4 @@ test('any operating point is whole, finite and nowhere negative, or says why the
     }),
     RUNS,
   );
-}, 30_000);
+});

@@ -6,7 +6,7 @@ import { asSent } from './as-sent';
 const told = z.union([z.number(), z.string()]).nullable();
 const figure = z.number().nullable();
 
-const finding = z
+export const finding = z
   .strictObject({
     criterion: z.enum(CRITERIA),
     grade: z.enum(GRADES),

@@ -1,15 +1,17 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { answered } from '@/app/answered';
-import { SectionHead } from '@/app/look/section-head';
+import { DemandGroups } from '@/app/buy/demand-groups';
+import { groupQuestion } from '@/app/buy/group-asked';
 import { Sheet } from '@/app/look/sheet';
 import { Tag } from '@/app/look/tag';
 import { TitleBlock } from '@/app/look/title-block';
-import { dayText } from '@/app/moment';
+import { dayText, today } from '@/app/moment';
 import { buyPath, candidatePath, written } from '@/app/paths';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { must } from '@/lib/auth/may';
 import { buyable } from '@/lib/matching/buy/buyable';
-import { type DemandGroup, purchaseSpecification } from '@/lib/matching/buy/purchase-specification';
+import { specification } from '@/lib/purchase/specification';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { unknownSet } from '../../../unknown-set';
@@ -33,6 +35,7 @@ export default answered(async function BuyPage({ params }: Props) {
   const { row, set } = known;
   const motor = buyable(set).find(({ id }) => id === rating);
   if (motor === undefined) return unknownCandidate(actor, row.tag, rating);
+  const question = groupQuestion([row.tag], motor.id);
   return (
     <Sheet wide person={personOf(actor)} back={{ href: candidatePath(row.tag, motor.id), words: motor.id }}>
       <TitleBlock
@@ -49,30 +52,21 @@ export default answered(async function BuyPage({ params }: Props) {
         One motor, with its plate in these figures or better. What stands as “to be told” is not known at the site:
         agree it before the order.
       </p>
-      <div className="spec">
-        {purchaseSpecification(set, motor).map((group) => (
-          <Demands key={group.title} group={group} />
-        ))}
-      </div>
+      <p className="below-table label screen-only">
+        <Link className="to" href={`/buy${question}`}>
+          For several sets
+        </Link>
+        <span>
+          As a file:{' '}
+          <a className="to" href={`/buy/export${question}`}>
+            CSV
+          </a>{' '}
+          <a className="to" href={`/api/v1/purchase${question}`}>
+            JSON
+          </a>
+        </span>
+      </p>
+      <DemandGroups groups={specification([{ set, own: motor }], motor, today(timezone))} />
     </Sheet>
   );
 });
-
-function Demands({ group: { title, demands } }: { group: DemandGroup }) {
-  return (
-    <section>
-      <SectionHead title={title} />
-      <dl className="kv">
-        {demands.map(({ label, value, why }) => (
-          <div key={label}>
-            <dt>
-              {label}
-              {why !== null && <span className="label block">{why}</span>}
-            </dt>
-            <dd>{value === null ? <b>to be told</b> : <bdi>{value}</bdi>}</dd>
-          </div>
-        ))}
-      </dl>
-    </section>
-  );
-}

@@ -1,5 +1,5 @@
 import { STAGE_WORDS, type Stage, type Step } from '@/lib/job/step';
-import { UNEVEN_ABOVE_PCT } from '@/lib/job/unbalance';
+import { UNEVEN_ABOVE_PCT } from '@/lib/standards/unbalance';
 
 /** The steps of one stage on paper: a box each, and room to write in what is read. Null: the stage has none. */
 export function StepList({ stage, steps }: { stage: Stage; steps: readonly Step[] }) {

@@ -1,0 +1,45 @@
+import type { CoverFilter } from '@/lib/register/cover-filter';
+import type { KnownArea } from '@/lib/register/queries/areas';
+import { ActionButton } from '../look/action';
+import { Field, SelectField } from '../look/field';
+
+const STATES = [
+  { value: 'none', words: 'nothing could go in' },
+  { value: 'unsure', words: 'only what must be checked' },
+  { value: 'one', words: 'a single motor could' },
+];
+
+/** Which sets the cover shows: asked by the address, so that it can be kept and sent on. */
+export function CoverFilters({
+  path,
+  filter,
+  areas,
+}: {
+  path: '/cover' | '/cover/matrix';
+  filter: CoverFilter;
+  areas: readonly KnownArea[];
+}) {
+  return (
+    <form action={path} className="filters">
+      <Field label="Words" name="q" type="search" defaultValue={filter.q} maxLength={100} autoComplete="off" />
+      <SelectField
+        label="Area"
+        name="area"
+        empty="All areas"
+        options={areas.map(({ areaId, name }) => ({ value: areaId, words: name }))}
+        defaultValue={filter.areaId ?? ''}
+      />
+      <SelectField
+        label="Criticality"
+        name="criticality"
+        empty="Any"
+        options={['1', '2', '3', '4'].map((value) => ({ value, words: value }))}
+        defaultValue={filter.criticality === null ? '' : String(filter.criticality)}
+      />
+      <SelectField label="Cover" name="state" empty="Any" options={STATES} defaultValue={filter.state ?? ''} />
+      <input type="hidden" name="sort" value={filter.sort} />
+      {filter.isDown && <input type="hidden" name="down" value="1" />}
+      <ActionButton second>Show</ActionButton>
+    </form>
+  );
+}

@@ -1,0 +1,93 @@
+import Link from 'next/link';
+import type { HeldLine } from '@/lib/register/queries/hold';
+import { figure } from '@/lib/units/figure';
+import { DataTable } from '../look/data-table';
+import { candidatesPath, motorPath } from '../paths';
+import { ratingText } from '../rating-text';
+
+/** As many sets and numbers as stand in one row. */
+const SHOWN = 8;
+
+/** The motors to hold, those for the most sets first. */
+export function HeldTable({
+  lines,
+  chancePct,
+  currency,
+}: {
+  lines: readonly HeldLine[];
+  chancePct: number;
+  currency: string;
+}) {
+  return (
+    <DataTable name="Motors to hold">
+      <thead>
+        <tr>
+          <th scope="col">Motor</th>
+          <th scope="col">From</th>
+          <th scope="col">For</th>
+          <th scope="col" className="num">
+            Sets
+          </th>
+          <th scope="col" className="num">
+            Price
+          </th>
+          <th scope="col" className="num">
+            To hold for {chancePct} %
+          </th>
+          <th scope="col" className="num">
+            Apart
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {lines.map(({ held, candidate, offered, sets, stock }) => (
+          <tr key={held.candidate}>
+            <td>
+              <bdi>{ratingText(candidate.motor)}</bdi>
+            </td>
+            <td>{candidate.from === 'buy' ? 'to be bought' : <Names names={candidate.numbers} path={motorPath} />}</td>
+            <td>
+              {sets.length === 0 ? (
+                'no set goes best with it'
+              ) : (
+                <Names names={sets.map(({ tag }) => tag)} path={candidatesPath} />
+              )}
+            </td>
+            <td className="num">{sets.length}</td>
+            <td className="num">
+              {candidate.from === 'shelf'
+                ? 'there'
+                : offered.price === null
+                  ? 'not told'
+                  : `${figure(offered.price, 2)} ${currency}`}
+            </td>
+            <td className="num">
+              {stock === null
+                ? 'days not told'
+                : candidate.from === 'shelf'
+                  ? `${stock.held} (${candidate.numbers.length} there)`
+                  : stock.held}
+            </td>
+            <td className="num">{stock === null ? '–' : stock.apart}</td>
+          </tr>
+        ))}
+      </tbody>
+    </DataTable>
+  );
+}
+
+function Names({ names, path }: { names: readonly string[]; path: (name: string) => string }) {
+  return (
+    <>
+      {names.slice(0, SHOWN).map((name, i) => (
+        <span key={name}>
+          {i > 0 && ', '}
+          <Link className="to" href={path(name)}>
+            <bdi>{name}</bdi>
+          </Link>
+        </span>
+      ))}
+      {names.length > SHOWN && ` and ${names.length - SHOWN} more`}
+    </>
+  );
+}

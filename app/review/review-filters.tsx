@@ -1,0 +1,64 @@
+import type { KnownArea } from '@/lib/register/queries/areas';
+import { REVIEW_RULES, URGENCIES } from '@/lib/review/finding';
+import { GROUPINGS, NO_AREA, REVIEW_SORTS, type ReviewFilter, STATES } from '@/lib/review/list/review-filter';
+import { ActionButton } from '../look/action';
+import { Field, SelectField } from '../look/field';
+import { GROUP_WORDS, REVIEW_WORDS, SORT_WORDS, STATE_WORDS, URGENCY_WORDS } from './review-words';
+
+/** Which findings are shown and how: asked by the address, so that it can be kept and sent on. */
+export function ReviewFilters({ filter, areas }: { filter: ReviewFilter; areas: readonly KnownArea[] }) {
+  return (
+    <form action="/review" className="filters screen-only">
+      <Field label="Words" name="q" type="search" defaultValue={filter.q} maxLength={100} autoComplete="off" />
+      <SelectField
+        label="Found"
+        name="rule"
+        empty="Anything"
+        options={optionsOf(REVIEW_RULES, REVIEW_WORDS)}
+        defaultValue={filter.rule ?? ''}
+      />
+      <SelectField
+        label="Area"
+        name="area"
+        empty="All areas"
+        options={[
+          ...areas.map(({ areaId, name }) => ({ value: areaId, words: name })),
+          { value: NO_AREA, words: 'of no area' },
+        ]}
+        defaultValue={filter.areaId ?? ''}
+      />
+      <SelectField
+        label="Criticality"
+        name="criticality"
+        empty="Any"
+        options={['1', '2', '3', '4'].map((value) => ({ value, words: value }))}
+        defaultValue={filter.criticality === null ? '' : String(filter.criticality)}
+      />
+      <SelectField
+        label="How soon"
+        name="urgency"
+        empty="Whenever"
+        options={optionsOf(URGENCIES, URGENCY_WORDS)}
+        defaultValue={filter.urgency ?? ''}
+      />
+      <SelectField label="State" name="state" options={optionsOf(STATES, STATE_WORDS)} defaultValue={filter.state} />
+      <SelectField
+        label="In order"
+        name="sort"
+        options={optionsOf(REVIEW_SORTS, SORT_WORDS)}
+        defaultValue={filter.sort}
+      />
+      <SelectField
+        label="Together"
+        name="group"
+        empty="in one list"
+        options={optionsOf(GROUPINGS, GROUP_WORDS)}
+        defaultValue={filter.group ?? ''}
+      />
+      <ActionButton second>Show</ActionButton>
+    </form>
+  );
+}
+
+const optionsOf = <T extends string>(values: readonly T[], words: Readonly<Record<T, string>>) =>
+  values.map((value) => ({ value, words: words[value] }));

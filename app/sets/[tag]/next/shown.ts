@@ -1,0 +1,40 @@
+import { thousands } from '@/app/thousands';
+import type { NextFailureRow } from '@/lib/energy/next-failure/next-failure';
+import type { Range } from '@/lib/energy/range';
+import type { WorkedOut } from '@/lib/energy/worked-out';
+
+/** What stands in a cell whose figure is not known; why is told under the table. */
+export const NOT_KNOWN = 'not known';
+
+/** "1234", "1200 to 1300". */
+export function rangeText(range: Range, digits = 0): string {
+  if (range.low === null) return NOT_KNOWN;
+  const [low, high] = [thousands(range.low, digits), thousands(range.high, digits)];
+  return low === high ? low : `${low} to ${high}`;
+}
+
+/** The two ends of a figure worked out twice. */
+export function endsText(low: WorkedOut, high: WorkedOut, digits = 0): string {
+  if (low.value === null || high.value === null) return NOT_KNOWN;
+  const [one, other] = [
+    thousands(Math.min(low.value, high.value), digits),
+    thousands(Math.max(low.value, high.value), digits),
+  ];
+  return one === other ? one : `${one} to ${other}`;
+}
+
+export const workedText = (worked: WorkedOut, digits = 0): string =>
+  worked.value === null ? NOT_KNOWN : thousands(worked.value, digits);
+
+/** Every reason, once, why a figure of these rows is not known. */
+export function reasonsOf(rows: readonly NextFailureRow[]): string[] {
+  const reasons = rows.flatMap((row) => [
+    ...[row.ratedEfficiencyPct, row.kwhPerYear, row.moneyPerYear, row.hoursDown, row.moreShaftKw].flatMap((range) =>
+      range.low === null ? [range.why] : [],
+    ),
+    ...[row.kwPerRpm, row.lifeCycle.low.total, row.lifeCycle.high.total].flatMap((one) =>
+      one.value === null ? [one.why] : [],
+    ),
+  ]);
+  return [...new Set(reasons)];
+}

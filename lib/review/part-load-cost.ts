@@ -1,0 +1,33 @@
+import { runningOf } from '@/lib/energy/running-of';
+import { known, unknown, type WorkedOut, workedOut } from '@/lib/energy/worked-out';
+import { figure } from '@/lib/units/figure';
+import type { YearlyCost } from './finding';
+import type { ReviewCase } from './review-case';
+
+/**
+ * What a motor takes in a year more at its part load than it would at its full-load efficiency: load × (1/η − 1/η rated)
+ * × hours run, at the site's price. Whatever another motor would take is not in it: that stands with the cure.
+ */
+export function partLoadCost({ set, motor, by: { settings } }: ReviewCase): YearlyCost {
+  const { loadKw, efficiencyPct, ratedEfficiencyPct, hoursPerYear } = runningOf(set, motor, settings);
+  const kwh = workedOut(
+    { loadKw, efficiencyPct, ratedEfficiencyPct, hoursPerYear },
+    (of) => of.loadKw * (100 / of.efficiencyPct - 100 / of.ratedEfficiencyPct) * of.hoursPerYear,
+    'part-load efficiency against that at full load',
+  );
+  if (kwh.value === null) return { kind: 'unpriced', kwh: null, why: kwh.why };
+  const price = priceOf(settings.pricePerKwh);
+  if (price.value === null) return { kind: 'unpriced', kwh: kwh.value, why: price.why };
+  // All four are known, or the sum would not be.
+  const told = [loadKw, efficiencyPct, ratedEfficiencyPct, hoursPerYear].map(({ value }) => value);
+  const [kw, now, best, hours] = told as [number, number, number, number];
+  return {
+    kind: 'known',
+    kwh: kwh.value,
+    money: kwh.value * price.value,
+    from: `${figure(kw)} kW × (1 / ${figure(now / 100, 3)} − 1 / ${figure(best / 100, 3)}) × ${figure(hours, 0)} h × ${figure(price.value, 4)} a kWh`,
+  };
+}
+
+const priceOf = (price: number | null): WorkedOut =>
+  price === null ? unknown('The site has not told the price of a kWh.') : known(price, 'the site’s price of a kWh');

@@ -1,0 +1,30 @@
+import { VERDICTS } from '@/lib/matching/verdict';
+import type { Choice } from './choice';
+import type { Served } from './served';
+
+/** One motor of a choice, and the sets it is held for. */
+export interface Held {
+  candidate: number;
+  sets: { set: number; as: Served }[];
+}
+
+/**
+ * The motors of a choice, each with the sets that it serves best of them all: by verdict, then by hours. Every set that
+ * could be served must be served by one of them: otherwise it throws, for then the choice is of another case.
+ */
+export function heldOf({ counted, meanings }: Choice, columns: readonly number[]): Held[] {
+  const held = new Map<number, Held>();
+  for (const column of columns) {
+    const meaning = meanings[column];
+    if (meaning?.kind === 'motor') held.set(meaning.candidate, { candidate: meaning.candidate, sets: [] });
+  }
+  counted.forEach((pairs, set) => {
+    const [as] = pairs.filter(({ candidate }) => held.has(candidate)).sort(better);
+    if (as !== undefined) held.get(as.candidate)?.sets.push({ set, as });
+    else if (pairs.length > 0) throw new Error(`set ${set} is not covered by the choice`);
+  });
+  return [...held.values()].sort((a, b) => b.sets.length - a.sets.length || a.candidate - b.candidate);
+}
+
+const better = (a: Served, b: Served) =>
+  VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict) || a.hours - b.hours || a.candidate - b.candidate;
