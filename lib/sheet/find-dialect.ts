@@ -42,7 +42,9 @@ export async function findDialect(bytes: Uint8Array): Promise<Dialect> {
   }
   const { encoding, hasMark, says } = encodingOf(bytes);
   const head = decoderOf(encoding, { isStrict: false })(bytes.subarray(0, HEAD), false);
-  const lines = head.replace(/[^\n\r]*$/, (last) => (bytes.length > HEAD ? '' : last));
+  // A line that is cut off tells nothing.
+  const whole = Math.max(head.lastIndexOf('\n'), head.lastIndexOf('\r')) + 1;
+  const lines = bytes.length > HEAD ? head.slice(0, whole) : head;
   const { delimiter, says: parted } = delimiterOf(lines);
   const { decimal, says: figures } = decimalOf(lines, delimiter);
   return {

@@ -59,7 +59,7 @@ test.each(HOSTILE)('S5 R1 %s is refused wherever it is sent, and nothing is kept
     const right = id === 'plate' ? [200, 400, 413, 422] : [400, 404, 413, 422];
     expect(right, `${id} ${status}`).toContain(status);
     const took = performance.now() - begun;
-    if (took > 2_000) expect(took, id).toBeLessThan(2_000 * slowness());
+    if (took > 20_000) expect(took, id).toBeLessThan(20_000 * slowness());
   }
   expect(await kept()).toEqual(before);
 });

@@ -79,17 +79,19 @@ test('S19 an unknown account takes as long as a known one', async () => {
   const { email } = await signedIn();
   const unknown = stranger();
   const time = async (who: string) => {
-    const times: number[] = [];
-    for (let i = 0; i < 7; i += 1) {
-      const start = performance.now();
-      await signIn(who, WRONG, fresh());
-      times.push(performance.now() - start);
-    }
-    return times.sort((a, b) => a - b)[3] as number;
+    const start = performance.now();
+    await signIn(who, WRONG, fresh());
+    return performance.now() - start;
   };
-  const [known, not] = [await time(email), await time(unknown)];
-  expect(not / known).toBeGreaterThan(0.4);
-  expect(not / known).toBeLessThan(2.5);
+  // In turns: what else the machine does meets both.
+  const ratios: number[] = [];
+  for (let i = 0; i < 9; i += 1) {
+    const known = await time(email);
+    ratios.push((await time(unknown)) / known);
+  }
+  const median = ratios.sort((a, b) => a - b)[4];
+  expect(median).toBeGreaterThan(0.4);
+  expect(median).toBeLessThan(2.5);
 });
 
 test('S19 ten tries at once are ten tries', async () => {

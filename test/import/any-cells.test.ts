@@ -246,7 +246,7 @@ describe.each(['sets', 'motors'] as const)('whatever stands in a sheet of %s', (
       normalHeading(cell);
       // 170 cells at once; what grows with the square of the length would take minutes.
       const took = performance.now() - start;
-      if (took > 3_000) expect(took).toBeLessThan(3_000 * slowness());
+      if (took > 30_000) expect(took).toBeLessThan(30_000 * slowness());
     }
   });
 });

@@ -2,7 +2,7 @@ import { type Actor, must } from '@/lib/auth/may';
 import type { CoverFilter, CoverMotorFilter } from '../cover-filter';
 import { coverOfMotors, type MotorLine } from '../queries/cover-of-motors';
 import { type CoveredLine, coverOfSets } from '../queries/cover-of-sets';
-import { recordExport } from './record-export';
+import { recordExport } from './export-step';
 
 /** As many rows as one file has. */
 const WHOLE = { page: 1, perPage: 100_000 };

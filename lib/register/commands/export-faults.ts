@@ -1,7 +1,7 @@
 import { type Actor, must } from '@/lib/auth/may';
 import type { FaultAt } from '../fault-line';
 import { type FaultFilter, faults } from '../queries/faults';
-import { recordExport } from './record-export';
+import { recordExport } from './export-step';
 
 /** As many of the open and of the closed ones as one file has; the days of the question part what is more. */
 const MOST = 20_000;

@@ -2,7 +2,7 @@ import { type Actor, must } from '@/lib/auth/may';
 import type { MonthDays, MonthOfDays } from '@/lib/review/charts/month-of-days';
 import { type MonthReport, monthReport, type Span } from '../queries/month-report';
 import { reviewMonth } from '../queries/review-month';
-import { recordExport } from './record-export';
+import { recordExport } from './export-step';
 
 /** As many faults, swaps and repairs each as one file has. */
 const MOST = 20_000;

@@ -5,7 +5,7 @@ import type { Existing } from '@/lib/import/kept';
 import { keptMotorsNamed, keptSetsNamed } from '../import/kept-for';
 import { type MotorFilter, orderMotors, whereMotors } from '../motor-filter';
 import { orderSets, type SetFilter, whereSets } from '../set-filter';
-import { recordExport } from './record-export';
+import { recordExport } from './export-step';
 
 export type ExportAsked = { kind: 'sets'; filter: SetFilter } | { kind: 'motors'; filter: MotorFilter };
 

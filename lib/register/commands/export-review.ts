@@ -3,7 +3,7 @@ import type { ReviewFilter } from '@/lib/review/list/review-filter';
 import type { FoundRow } from '../review/acceptances';
 import { askedRows } from '../review/asked-rows';
 import { type Cured, withCures } from '../review/cured';
-import { recordExport } from './record-export';
+import { recordExport } from './export-step';
 
 /**
  * The findings of a question, each with what would put it right, worked out while they are written; that they went out is in
