@@ -5,6 +5,8 @@ interface PhoneFiles {
   script: string;
   style: string;
   worker: string;
+  /** What script and worker import at once. */
+  parts: string[];
   zxing: string;
 }
 

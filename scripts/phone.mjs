@@ -50,7 +50,7 @@ export async function buildPhone() {
   fs.rmSync(folder, { recursive: true, force: true });
   fs.mkdirSync(folder, { recursive: true });
   const define = { 'process.env.NODE_ENV': '"production"' };
-  const worker = await built({ entryPoints: [at('app/phone/worker/worker.ts')], define });
+  const worker = await built({ entryPoints: [at('app/phone/worker/worker.ts')], splitting: true, define });
   const zxing = kept(at('node_modules/zxing-wasm/dist/reader/zxing_reader.wasm'));
   const style = await built({
     entryPoints: [at('app/phone/phone.css')],
@@ -79,7 +79,10 @@ export async function buildPhone() {
     define: { FILES: JSON.stringify(files), VERSION: JSON.stringify(version) },
   });
   for (const name of fs.readdirSync(folder)) pack(path.join(folder, name));
-  const told = { version, script: main.entry, style: style.entry, worker: worker.entry, zxing, files };
+  const told = {
+    ...{ version, files, zxing, style: style.entry },
+    ...{ script: main.entry, worker: worker.entry, parts: [...worker.parts, ...main.parts] },
+  };
   fs.writeFileSync(path.join(folder, 'files.json'), JSON.stringify(told));
 }
 
@@ -88,9 +91,13 @@ async function built(options) {
   const strange = Object.keys(metafile.inputs).filter((name) => NOT_ON_A_PHONE.test(name));
   if (strange.length > 0) throw new Error(`These do not belong on a phone: ${strange.join(', ')}`);
   const outputs = Object.entries(metafile.outputs).filter(([name]) => !name.endsWith('.map'));
-  const entry = outputs.find(([, { entryPoint }]) => entryPoint !== undefined)?.[0];
+  // What is fetched later has an entry of its own.
+  const first = path.relative(root, options.entryPoints[0]);
+  const [entry, { imports }] = outputs.find(([, { entryPoint }]) => entryPoint === first);
   const url = (name) => `/phone/${path.basename(name)}`;
-  return { entry: url(entry), files: outputs.map(([name]) => url(name)) };
+  // What the entry imports at once: it is asked for together with it, not after it.
+  const parts = imports.filter(({ kind }) => kind === 'import-statement');
+  return { entry: url(entry), parts: parts.map((part) => url(part.path)), files: outputs.map(([name]) => url(name)) };
 }
 
 /** Copies a file under the name of its content. */

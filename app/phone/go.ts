@@ -7,9 +7,22 @@ const tell = () => {
 };
 const here = () => `${location.pathname}${location.search}`;
 
+/** The address on the phone of what a link leads to. */
+export const atPump = (path: string): string => (path.startsWith('/pump') ? path : `/pump${path === '/' ? '' : path}`);
+
+/** Calls when another page is shown. Answers how to stop that. */
+export function whenGone(listener: () => void): () => void {
+  listeners.add(listener);
+  window.addEventListener('popstate', listener);
+  return () => {
+    listeners.delete(listener);
+    window.removeEventListener('popstate', listener);
+  };
+}
+
 /** Shows another page of the phone. */
 export function go(path: string, { replace }: { replace?: true } = {}) {
-  const to = path.startsWith('/pump') ? path : `/pump${path === '/' ? '' : path}`;
+  const to = atPump(path);
   if (replace) history.replaceState(null, '', to);
   else history.pushState(null, '', to);
   window.scrollTo(0, 0);
@@ -17,14 +30,7 @@ export function go(path: string, { replace }: { replace?: true } = {}) {
 }
 
 export function usePath(): { pathname: string; search: string } {
-  const path = useSyncExternalStore((listener) => {
-    listeners.add(listener);
-    window.addEventListener('popstate', listener);
-    return () => {
-      listeners.delete(listener);
-      window.removeEventListener('popstate', listener);
-    };
-  }, here);
+  const path = useSyncExternalStore(whenGone, here);
   const [pathname = '/', search = ''] = path.split('?');
   return { pathname, search };
 }

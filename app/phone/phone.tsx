@@ -1,7 +1,9 @@
-import { useEffect, useRef } from 'react';
+import { memo, useEffect, useRef } from 'react';
 import { candidatePath, candidatesPath, setPath } from '@/app/paths';
 import type { Status } from './asked';
+import { forgetAhead, useAhead } from './draw-ahead';
 import { usePath } from './go';
+import { LeafPath } from './leaf-path';
 import { PhoneSheet } from './look/phone-sheet';
 import { CandidateScreen } from './screens/candidate-screen';
 import { CandidatesScreen } from './screens/candidates-screen';
@@ -24,24 +26,50 @@ import { type View, viewAt } from './view-at';
 export function Phone() {
   const { pathname, search } = usePath();
   const status = useAsk('status', {});
-  const view = viewAt(pathname, search) ?? { view: 'elsewhere' };
+  const view = viewOf(pathname, search);
+  const ahead = useAhead(pathname);
   useEffect(() => {
     document.title = `${titleOf(view)} · Bedplate`;
   });
   const shown = useRef(pathname);
   useEffect(() => {
-    // What had the focus is gone with the page before: keys and screen readers begin at the new one.
-    if (shown.current !== pathname) document.getElementById('content')?.focus({ preventScroll: true });
+    if (shown.current === pathname) return;
     shown.current = pathname;
+    forgetAhead();
+    // What had the focus is gone with the page before: keys and screen readers begin at the new one.
+    document.getElementById('content')?.focus({ preventScroll: true });
   }, [pathname]);
   if (status.state === 'here' && status.value.about === null) return <NoPackScreen status={status.value} />;
   // The bar and the strip stay; what is under them is another.
   return (
     <PhoneSheet status={status} back={backOf(view)}>
-      <Screen key={pathname} view={view} status={status} />
+      {(ahead === null ? [pathname] : [pathname, ahead]).map((path) => (
+        <div key={path} className="leaf" hidden={path !== pathname}>
+          <Leaf pathname={path} search={path === pathname ? search : ''} status={status} />
+        </div>
+      ))}
     </PhoneSheet>
   );
 }
+
+const viewOf = (pathname: string, search: string): View => viewAt(pathname, search) ?? { view: 'elsewhere' };
+
+/** One page; drawn again only for what is told it, not when it comes to be seen. */
+const Leaf = memo(function Leaf({
+  pathname,
+  search,
+  status,
+}: {
+  pathname: string;
+  search: string;
+  status: Answer<Status>;
+}) {
+  return (
+    <LeafPath value={pathname}>
+      <Screen view={viewOf(pathname, search)} status={status} />
+    </LeafPath>
+  );
+});
 
 function Screen({ view, status }: { view: View; status: Answer<Status> }) {
   switch (view.view) {

@@ -53,7 +53,7 @@ export function watch() {
     if (wanted === null) return;
     const { selector, text } = wanted;
     const found = [...document.querySelectorAll(selector)].some(
-      (one) => text === '' || (one.textContent ?? '').includes(text),
+      (one) => one.closest('[hidden]') === null && (text === '' || (one.textContent ?? '').includes(text)),
     );
     if (!found) return;
     wanted = null;
@@ -65,7 +65,10 @@ export function watch() {
       void scheduler.postTask(paint, { priority: 'user-blocking' });
     });
   }
-  new MutationObserver(look).observe(document, { childList: true, subtree: true, characterData: true });
+  new MutationObserver(look).observe(document, {
+    ...{ childList: true, subtree: true, characterData: true },
+    attributeFilter: ['hidden'],
+  });
   document.addEventListener(
     'click',
     ({ timeStamp }) => {

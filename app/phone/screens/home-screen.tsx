@@ -5,6 +5,7 @@ import { setPath } from '@/app/paths';
 import type { SetLine } from '@/lib/offline/contents';
 import { askAhead } from '../ahead';
 import type { Status } from '../asked';
+import { drawAhead } from '../draw-ahead';
 import { SignOut } from '../look/sign-out';
 import { recentTags } from '../recent-tags';
 import { type Answer, useAsk } from '../use-ask';
@@ -49,8 +50,15 @@ function Found({ typed }: { typed: string }) {
   const likeliest = answer.state === 'here' ? answer.value[0]?.tag : undefined;
   useEffect(() => {
     if (likeliest === undefined) return;
-    const soon = setTimeout(() => void askAhead('set', { tag: likeliest }), STOOD_MS);
-    return () => clearTimeout(soon);
+    let isOther = false;
+    const soon = setTimeout(async () => {
+      await askAhead('set', { tag: likeliest });
+      if (!isOther) drawAhead(location.pathname, setPath(likeliest));
+    }, STOOD_MS);
+    return () => {
+      isOther = true;
+      clearTimeout(soon);
+    };
   }, [likeliest]);
   if (answer.state !== 'here') return null;
   if (answer.value.length === 0)

@@ -12,6 +12,7 @@ import { dutyFacts, seatFacts, supplyFacts, surroundingsFacts } from '@/app/sets
 import type { PackLine } from '@/lib/offline/pack';
 import { askAhead } from '../ahead';
 import type { SetHere, Status } from '../asked';
+import { drawAhead } from '../draw-ahead';
 import { lastSwapOf } from '../last-swap';
 import { Asked } from '../look/asked';
 import { OpenFaults } from '../look/open-faults';
@@ -46,13 +47,21 @@ function SetSheet({
   status: Status;
   timezone: string;
 }) {
-  useEffect(() => {
-    noteOpened(set.tag);
-    // The list is what is asked for next: it is there when it is touched.
-    const soon = setTimeout(() => void askAhead('ranked', { tag: set.tag, whole: null }), SHOWN_MS);
-    return () => clearTimeout(soon);
-  }, [set.tag]);
   const isDrawn = useIsDrawn();
+  useEffect(() => {
+    if (!isDrawn) return;
+    noteOpened(set.tag);
+    let isLeft = false;
+    // The list is what is asked for next: it is there when it is touched.
+    const soon = setTimeout(async () => {
+      await askAhead('ranked', { tag: set.tag, whole: null });
+      if (!isLeft) drawAhead(setPath(set.tag), candidatesPath(set.tag));
+    }, SHOWN_MS);
+    return () => {
+      isLeft = true;
+      clearTimeout(soon);
+    };
+  }, [isDrawn, set.tag]);
   const fallen = set.faults[0] ?? null;
   return (
     <>

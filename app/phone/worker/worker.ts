@@ -1,7 +1,7 @@
 import type { AskName } from '../asked';
-import { answers, sendAndBringUp } from './answers';
+import { type BriefAsk, briefAnswers } from './brief-answers';
 import { isBriefEnough, load, loadBrief } from './held';
-import { makeReady } from './offers';
+import { sendAndBringUp } from './send-and-bring-up';
 import { whenOthersTell } from './tell-others';
 import { tellPage } from './tell-page';
 import { whenIdle } from './when-idle';
@@ -14,22 +14,29 @@ const scope = self as unknown as {
 const briefed = loadBrief().catch((error) => console.warn('The phone’s database does not open.', error));
 const opened = briefed.then(load).catch((error) => console.warn('The phone’s database does not open.', error));
 
-/** What a list of sets tells, is told before the whole plant is in hand. */
-const BRIEF: readonly AskName[] = ['status', 'home', 'find'];
-async function readyFor(ask: AskName) {
-  await briefed;
-  if (!BRIEF.includes(ask) || !isBriefEnough()) await opened;
-}
+/** The engine comes when the page can be answered without it: what it takes of the line is not in the way of that. */
+const engine = () => import('./engine');
+const getReady = () =>
+  engine().then(
+    ({ makeReady }) => whenIdle(() => makeReady(null)),
+    (error) => console.warn('The engine does not come.', error),
+  );
+void opened.then(getReady);
 
-void opened.then(() => whenIdle(() => makeReady(null)));
+const isBrief = (name: AskName): name is BriefAsk => name in briefAnswers;
+
+async function answer(name: AskName, told: never): Promise<unknown> {
+  await briefed;
+  if (!isBrief(name) || !isBriefEnough()) await opened;
+  return isBrief(name) ? briefAnswers[name](told) : (await engine()).wholeAnswers[name](told);
+}
 
 scope.onmessage = async ({ data: { id, ask, told } }) => {
   const from = performance.now();
-  await readyFor(ask);
   try {
-    const answer = await answers[ask](told);
+    const answered = await answer(ask, told);
     // bench:phone counts the worker's time apart from the page's.
-    scope.postMessage({ id, answer, ms: performance.now() - from });
+    scope.postMessage({ id, answer: answered, ms: performance.now() - from });
   } catch (error) {
     scope.postMessage({ id, failed: String(error) });
   }
@@ -37,7 +44,7 @@ scope.onmessage = async ({ data: { id, ask, told } }) => {
 
 const changed = () => {
   tellPage();
-  whenIdle(() => makeReady(null));
+  void getReady();
 };
 whenOthersTell(() => void load().then(changed));
 

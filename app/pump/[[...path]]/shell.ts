@@ -2,7 +2,7 @@ import { phoneFiles } from '@/app/phone-files';
 
 /** The page in which the phone's app starts. Nothing in it is anybody's. The worker is begun first: it has more to load. */
 export function shell(nonce: string): string {
-  const { script, style, worker } = phoneFiles();
+  const { script, style, worker, parts } = phoneFiles();
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -10,6 +10,7 @@ export function shell(nonce: string): string {
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>At the pump · Bedplate</title>
 <script nonce="${nonce}">globalThis.bedplateWorker = new Worker('${worker}', { type: 'module', name: 'bedplate' })</script>
+${parts.map((part) => `<link rel="modulepreload" href="${part}" nonce="${nonce}">`).join('\n')}
 <link rel="stylesheet" href="${style}" nonce="${nonce}">
 <script type="module" src="${script}" nonce="${nonce}"></script>
 <link rel="manifest" href="/manifest.webmanifest">
