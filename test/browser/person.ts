@@ -18,7 +18,8 @@ export async function signIn(page: Page, who: Who, password = demoPassword): Pro
 export function complaintsOf(page: Page): string[] {
   const complaints: string[] = [];
   page.on('console', (message) => {
-    if (message.type() === 'error' && !/status of 404/.test(message.text())) complaints.push(message.text());
+    if (message.type() !== 'error' || /status of 404/.test(message.text())) return;
+    complaints.push(`${message.text()} ${message.location().url}, on ${page.url()}`);
   });
   page.on('pageerror', (error) => complaints.push(error.message));
   return complaints;

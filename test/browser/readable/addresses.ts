@@ -83,8 +83,15 @@ const opener = (may: 'anybody' | readonly Role[], order: readonly Who[]): Who | 
 /** Every address of the register, by who opens it: the first of `order` that may. What leads elsewhere shows nothing itself. */
 export const addressesOf = (who: Who | null, order: readonly Who[]): readonly string[] => {
   const theirs = PAGE_DOORS.filter(({ may, leadsTo }) => leadsTo === undefined && opener(may, order) === who);
-  return [...theirs.map(({ at }) => at), ...(who === order[0] ? MORE : [])];
+  return [...theirs.map(({ at }) => at), ...MORE.filter((at) => openerOf(at, order) === who)];
 };
+
+/** Who opens a page shown by more than its address; what has no door of its own is everybody's. */
+function openerOf(address: string, order: readonly Who[]): Who | null | undefined {
+  const [path] = address.split('?');
+  const door = PAGE_DOORS.find(({ at }) => at.split('?')[0] === path);
+  return door === undefined ? order[0] : opener(door.may, order);
+}
 
 export const stateFor = (who: Who | null) => (who === null ? { cookies: [], origins: [] } : stateOf(who));
 
