@@ -1,3 +1,5 @@
+import { readdirSync, statSync } from 'node:fs';
+import path from 'node:path';
 import type { BrowserContext, Page } from '@playwright/test';
 import { painted, SLOWER, slowPage } from './device';
 import { DIRECT, type Line, type lineTo, SLOW_4G } from './line';
@@ -26,7 +28,7 @@ export async function firstEver(phone: BrowserContext, line: ShapedLine, how: Li
   await page.fill('#q', tag);
   await page.locator('.lines .line-name', { hasText: tag }).first().waitFor();
   await tellShifts(page, `  layout shift`);
-  if (how === SLOW_4G) await tellSizes(page);
+  if (how === SLOW_4G) tellSizes();
   line.be(DIRECT);
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   await page.close();
@@ -85,21 +87,17 @@ async function tellTyped(page: Page, what: string, most: number) {
   );
 }
 
-async function tellSizes(page: Page) {
-  const sizes = await page.evaluate(() =>
-    performance.getEntriesByType('resource').map((one) => {
-      const { name, encodedBodySize } = one as PerformanceResourceTiming;
-      return { name: new URL(name, location.href).pathname, bytes: encodedBodySize };
-    }),
-  );
+/** What the app weighs, packed: all of its script, wherever it runs and whenever it is fetched. */
+function tellSizes() {
+  const names = readdirSync('.phone').filter((name) => name.endsWith('.br') || name.endsWith('.woff2'));
   for (const [kind, most] of [
     ['js', 170],
     ['css', null],
     ['woff2', null],
     ['wasm', null],
   ] as const) {
-    const of = sizes.filter(({ name }) => name.endsWith(`.${kind}`));
-    const bytes = of.reduce((sum, one) => sum + one.bytes, 0);
-    tell(`  ${kind}, as it came`, bytes / 1e3, 'kB', most, `${of.length} files`);
+    const of = names.filter((name) => name.replace(/\.br$/, '').endsWith(`.${kind}`));
+    const bytes = of.reduce((sum, name) => sum + statSync(path.join('.phone', name)).size, 0);
+    tell(`  ${kind}, all of it, packed`, bytes / 1e3, 'kB', most, `${of.length} files`);
   }
 }
