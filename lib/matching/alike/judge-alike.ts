@@ -38,6 +38,9 @@ export interface JudgeAlike {
   gathered: () => number;
 }
 
+/** So few motors go through the sieves one by one: to share what those leave pays where there are many. */
+const FEW = 8;
+
 type At = (set: PlacedSet, motor: PlacedMotor) => Kept;
 
 /**
@@ -92,8 +95,9 @@ export function judgeAlike(settings: SiteSettings): JudgeAlike {
   const placed = new WeakMap<PumpSet, PlacedSet>();
   const sieves = [...first, ...screen];
   const sievedAlike = new Map<string, number>();
+  const isTooFar = (set: PlacedSet, motor: PlacedMotor) =>
+    set.blocks(bounds(set.kinds[0] as number, motor.kinds[0] as number));
   const afterSieves = (set: PlacedSet, motor: PlacedMotor): Fit | null => {
-    if (set.blocks(bounds(set.kinds[0] as number, motor.kinds[0] as number))) return null;
     let sum = shares.nothing;
     for (const at of first) sum = shares.joined(sum, at(set, motor));
     for (const at of rest) {
@@ -102,6 +106,11 @@ export function judgeAlike(settings: SiteSettings): JudgeAlike {
       sum = shares.joined(sum, answer);
     }
     return sum.fit;
+  };
+  const fit = (set: PlacedSet, motor: PlacedMotor): Fit | null => {
+    if (isTooFar(set, motor)) return null;
+    for (const at of sieves) if (at(set, motor) === shares.blocked) return null;
+    return afterSieves(set, motor);
   };
   return {
     ofSet: (set) => {
@@ -116,13 +125,17 @@ export function judgeAlike(settings: SiteSettings): JudgeAlike {
       return one;
     },
     ofMotor: (motor) => ({ motor, kinds: all.map(({ motors }) => motors.of(motor)) }),
-    fit: (set, motor) => (sieves.some((at) => at(set, motor) === shares.blocked) ? null : afterSieves(set, motor)),
+    fit,
     fitsOf: (motors) => {
-      const left = sieved(motors, sieves, shares.blocked);
+      const isFew = motors.length <= FEW;
+      const left = isFew ? () => motors : sieved(motors, sieves, shares.blocked);
+      const fitOfLeft = isFew
+        ? fit
+        : (set: PlacedSet, motor: PlacedMotor) => (isTooFar(set, motor) ? null : afterSieves(set, motor));
       return (set, tell) => {
         for (const motor of left(set)) {
-          const fit = afterSieves(set, motor);
-          if (fit !== null) tell(motor, fit);
+          const found = fitOfLeft(set, motor);
+          if (found !== null) tell(motor, found);
         }
       };
     },

@@ -1,17 +1,10 @@
 import { type JudgeAlike, judgeAlike, type PlacedMotor } from '@/lib/matching/alike/judge-alike';
 import type { Fit } from '@/lib/matching/alike/kept-shares';
-import { kindsOf } from '@/lib/matching/screen/kinds';
-import { spareState } from '@/lib/matching/spare-state';
 import type { Motor } from '@/lib/plant/motor';
 import type { PumpSet } from '@/lib/plant/set';
 import type { SiteSettings } from '@/lib/plant/site-settings';
 import { type SetMarks, type SetNumbers, setMarks, setNumbers } from './set-marks';
-
-/** Motors on a shelf that every criterion judges alike. It stays the same object as long as one of them is there. */
-export interface ShelfKind {
-  /** One that stands for all, perhaps gone since. */
-  one: Motor;
-}
+import { type ShelfKind, shelfKinds } from './shelf-kinds';
 
 /** One kind of shelf motor that could go into a set. */
 export interface Serves {
@@ -63,8 +56,7 @@ export function coverOf(
   const judge = old?.kept.judge ?? judgeAlike(settings);
   const placed: Kept['placed'] = old?.kept.placed ?? new WeakMap();
   const numbers = old?.kept.numbers ?? setNumbers();
-  const [offered, refused] = parted(shelf);
-  const { kinds, byPlate } = gathered(offered, old);
+  const { kinds, byPlate, refused } = shelfKinds(shelf, old?.kept.byPlate ?? new Map());
   const placedOf = (kind: ShelfKind): PlacedKind => {
     const known = placed.get(kind) ?? { ...judge.ofMotor(kind.one), kind, served: setMarks() };
     placed.set(kind, known);
@@ -122,22 +114,4 @@ function isUsable({ settings: old, sets, kinds, kept }: Cover, settings: SiteSet
   if (kept.judge.gathered() + kept.numbers.count() > LEAST_GATHERED + MOST_GATHERED * (sets.size + kinds.size))
     return false;
   return old === settings || JSON.stringify(old) === JSON.stringify(settings);
-}
-
-function parted(shelf: Iterable<Motor>): [offered: Motor[], refused: Motor[]] {
-  const [offered, refused]: [Motor[], Motor[]] = [[], []];
-  for (const motor of shelf) (spareState(motor, null).refused === null ? offered : refused).push(motor);
-  return [offered, refused];
-}
-
-function gathered(offered: readonly Motor[], old: Cover | null) {
-  const kinds = new Map<ShelfKind, readonly Motor[]>();
-  const byPlate = new Map<Motor, ShelfKind>();
-  // Motors known before bring their kind with them; it is found through any of its members.
-  for (const { one, members } of kindsOf(offered)) {
-    const kind = members.map((motor) => old?.kept.byPlate.get(motor)).find((known) => known !== undefined) ?? { one };
-    kinds.set(kind, members);
-    for (const motor of members) byPlate.set(motor, kind);
-  }
-  return { kinds, byPlate };
 }

@@ -4,7 +4,8 @@ import type { Motor } from '@/lib/plant/motor';
 import type { PumpSet } from '@/lib/plant/set';
 import { motorDimensions } from '@/lib/standards/motor-dimensions';
 import { byCluster, type Cluster, clusterOfMotor, clusterOfSet } from './cluster';
-import type { Cover, SetCover, ShelfKind } from './cover';
+import type { Cover, SetCover } from './cover';
+import type { ShelfKind } from './shelf-kinds';
 
 /** Sets of one cluster against shelf motors of one cluster. */
 export interface MatrixCell {

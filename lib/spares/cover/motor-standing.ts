@@ -1,7 +1,8 @@
 import type { Fit } from '@/lib/matching/alike/kept-shares';
 import type { Motor } from '@/lib/plant/motor';
-import type { Cover, SetCover, ShelfKind } from './cover';
+import type { Cover, SetCover } from './cover';
 import type { Counts } from './set-standing';
+import type { ShelfKind } from './shelf-kinds';
 
 /** A set that a shelf motor could go into. */
 export interface Protected {
