@@ -4,6 +4,8 @@ import { POST as signOut } from '@/app/sign-out/route';
 import { db } from '@/lib/db/client';
 import { changeOwnPassword } from '@/lib/register/commands/change-own-password';
 import { makeToken } from '@/lib/register/commands/make-token';
+import { PACK_PAGE } from '@/lib/register/queries/pack';
+import { asOwner } from '../db/as-owner';
 import { othersDone } from '../register/others-done';
 import { addSets, plainSet } from '../register/plant';
 import { PASSWORD, signedIn } from './signed-in';
@@ -32,6 +34,27 @@ test('S12 whoever is signed in is told their site, and nothing on the way keeps 
   });
   const since = await ask({ cookie: person.cookie }, `?since=${body.cursor}`);
   expect(since.body).toMatchObject({ isWhole: false, sets: [], motors: [] });
+});
+
+test('the head of a page tells the next one (RFC 8288), and all pages together are the site', async () => {
+  const many = await signedIn('technician');
+  const { siteId } = many.actor;
+  await asOwner(`INSERT INTO pump_set (site_id, tag, mounting, needs)
+    SELECT '${siteId}', 'Q-' || n, 'foot', '{}' FROM generate_series(1, ${PACK_PAGE + 7}) AS n`);
+  await othersDone();
+  const first = await ask({ cookie: many.cookie });
+  const next = /^<([^>]+)>; rel="next"$/.exec(first.headers.get('link') ?? '')?.[1] ?? '';
+  expect(new URLSearchParams(next.slice(1)).get('page')).toBe(first.body.next);
+  const tags = new Set(first.body.sets.map(({ tag }: { tag: string }) => tag));
+  expect(tags.size).toBe(PACK_PAGE);
+  const second = await ask({ cookie: many.cookie }, next);
+  for (const { tag } of second.body.sets) tags.add(tag);
+  expect(tags.size).toBe(PACK_PAGE + 7);
+  for (let page = second.body.next; page !== null; ) {
+    const more = await ask({ cookie: many.cookie }, `?page=${encodeURIComponent(page)}`);
+    expect(more.headers.get('link') === null).toBe(more.body.next === null);
+    page = more.body.next;
+  }
 });
 
 test.each([

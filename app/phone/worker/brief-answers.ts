@@ -1,9 +1,9 @@
 import { findInHand } from '@/lib/offline/find-in-hand';
 import type { Status } from '../asked';
 import type { Answers } from './answers';
-import { state } from './bring-up';
 import { contents, held } from './held';
 import { now } from './now';
+import { state } from './standing';
 
 export type BriefAsk = 'status' | 'home' | 'find';
 

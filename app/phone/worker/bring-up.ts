@@ -1,12 +1,11 @@
-import { PACK_VERSION, type Pack, type PackRefused } from '@/lib/offline/pack';
+import type { Pack, PackMotor, PackSet } from '@/lib/offline/pack';
 import type { About } from '../asked';
 import { alone } from './alone';
 import { held, keepPack, load, wipe } from './held';
+import { Away, packParts } from './pack-parts';
+import { state } from './standing';
 import { isFull } from './store';
 import { tellOthers } from './tell-others';
-
-/** How it stands with the network and the person, as the page shows it. */
-export const state = { isSignedOut: false, problem: null as string | null };
 
 /** A snapshot that nobody could confirm for so long is no longer shown: sign-ins end after seven days at most. */
 const KEPT_MS = 7 * 86_400_000;
@@ -31,29 +30,21 @@ export async function bringUp(): Promise<void> {
   if (held.about !== null && Date.now() - held.about.heardAt > KEPT_MS) await wipe({ outboxToo: false });
 }
 
-class Away extends Error {
-  constructor(readonly says: string | null) {
-    super('away');
-  }
-}
-
-async function fetchPack() {
+async function fetchPack(): Promise<void> {
   const since = held.about?.cursor ?? null;
-  const first = await packPart(since, null);
-  const isSame = held.about === null || (held.about.userId === first.userId && held.about.siteId === first.siteId);
-  // Another person: nothing of the one before is left.
-  if (!isSame) {
-    await wipe({ outboxToo: false });
-    if (!first.isWhole) return fetchPack();
+  const [sets, motors]: [PackSet[], PackMotor[]] = [[], []];
+  let last: Pack | null = null;
+  for await (const part of packParts(since)) {
+    // Another person: nothing of the one before is left.
+    if (last === null && held.about !== null && !isOf(held.about, part)) {
+      await wipe({ outboxToo: false });
+      if (!part.isWhole) return fetchPack();
+    }
+    sets.push(...part.sets);
+    motors.push(...part.motors);
+    last = part;
   }
-  const sets = [...first.sets];
-  const motors = [...first.motors];
-  let last = first;
-  while (last.next !== null) {
-    last = await packPart(since, last.next);
-    sets.push(...last.sets);
-    motors.push(...last.motors);
-  }
+  if (last === null) return;
   const { siteId, userId, site, person, at, cursor, shelves, isWhole } = last;
   const about: About = {
     ...{ siteId, userId, site, person, at, cursor, shelves },
@@ -63,22 +54,4 @@ async function fetchPack() {
   await keepPack(about, { sets, motors, isWhole });
 }
 
-async function packPart(since: string | null, page: string | null): Promise<Pack> {
-  const query = new URLSearchParams({ ...(since !== null && { since }), ...(page !== null && { page }) });
-  const response = await fetch(`/pump/pack?${query}`, { cache: 'no-store', signal: AbortSignal.timeout(60_000) }).catch(
-    () => {
-      throw new Away(null);
-    },
-  );
-  state.isSignedOut = response.status === 401;
-  if (response.status === 401) {
-    const told = (await response.json().catch(() => null)) as PackRefused | null;
-    if (told?.wipe === true) await wipe({ outboxToo: false });
-    throw new Away(null);
-  }
-  if (!response.ok) throw new Away('The register does not answer as it should. The snapshot stays as it was.');
-  const pack = (await response.json()) as Pack;
-  if (pack.version !== PACK_VERSION)
-    throw new Away('The register speaks a newer language than this app: reload when there is a network.');
-  return pack;
-}
+const isOf = (about: About, { userId, siteId }: Pack) => about.userId === userId && about.siteId === siteId;

@@ -2,8 +2,8 @@ import type { OutboxAnswer } from '@/lib/offline/outbox';
 import type { Waiting } from '../asked';
 import { takenText } from '../taken-text';
 import { alone } from './alone';
-import { state } from './bring-up';
 import { held, load, overlay } from './held';
+import { state } from './standing';
 import { isFull, store } from './store';
 import { tellOthers } from './tell-others';
 

@@ -17,7 +17,7 @@ export interface PackAsked {
 }
 
 /** So many sets and motors are told on a page. */
-export const PACK_PAGE = 1_000;
+export const PACK_PAGE = 2_000;
 
 /**
  * The actor's site as a phone keeps it, whole or what may have changed since a cursor, page by page; null: the page is of
