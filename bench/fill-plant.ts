@@ -17,7 +17,7 @@ export async function fillPlant(size: { sets: number; spares: number; swaps: num
   const { registerPlaces } = await import('@/lib/register/commands/register-places');
   const { registerSets } = await import('@/lib/register/commands/register-sets');
 
-  const siteId = await registerSite({ name: 'Bench', timezone: 'UTC', settings: defaultSettings });
+  const siteId = await registerSite({ name: `Bench of ${size.sets} sets`, timezone: 'UTC', settings: defaultSettings });
   const userId = randomUUID();
   await db.user.create({
     data: { id: userId, siteId, role: 'planner', name: 'Ida Fenn', email: `${userId}@example.com` },
