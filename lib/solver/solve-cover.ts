@@ -1,5 +1,7 @@
+import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import type { Programme } from '@/lib/spares/hold/programme';
+import { type Line, lineOf } from './in-line';
 
 /** What the thread is given: the programme column by column, and a choice to begin from. */
 export interface SolverAsked {
@@ -35,11 +37,31 @@ export interface Said {
 /** How long a thread that does not stop by itself is waited for, beyond its time. */
 const GRACE_SECONDS = 10;
 
+/** One core is left to whoever only looks something up; each thread may take two gigabytes besides. */
+const MOST_AT_ONCE = Math.max(1, Math.min(4, availableParallelism() - 1));
+/** Whoever comes behind so many would wait for minutes. */
+const MOST_WAITING = 8;
+
+const kept = globalThis as { bedplateSolvers?: Line };
+
+/** One line a process, however often this module is loaded: so many threads solve at once. */
+kept.bedplateSolvers ??= lineOf(MOST_AT_ONCE, MOST_WAITING);
+export const solvers = kept.bedplateSolvers;
+
 /**
  * The least-cost choice by integer programming, in a thread of its own with a new solver each time, so that everybody
  * else is answered meanwhile. `from` is a choice to begin with; a thread that is not done long after its time is ended.
+ * Where others are being solved it waits for its turn, which counts for none of its seconds; where too many wait it is
+ * not solved, and says so.
  */
 export async function solveCover(programme: Programme, from: readonly number[], seconds: number): Promise<Said> {
+  const said = await solvers.inLine(() => solvedInThread(programme, from, seconds));
+  return said === null
+    ? { ...NOTHING, seconds: 0, status: 'too many others were being solved, ask again in a minute' }
+    : said;
+}
+
+async function solvedInThread(programme: Programme, from: readonly number[], seconds: number): Promise<Said> {
   const worker = new Worker(new URL('./solver-thread.mjs', import.meta.url), {
     workerData: askedOf(programme, from, seconds),
     resourceLimits: { maxOldGenerationSizeMb: 2_048 },

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { leastCover } from '@/lib/solver/least-cover';
-import type { Programme } from '@/lib/spares/hold/programme';
 import { anyProgramme, bruteForce, programmeOf } from '../spares/hold/any-programme';
+import { hard } from './hard';
 
 describe('The least cover', () => {
   test('is two motors where the greedy choice takes three, as the example of set cover has it', async () => {
@@ -51,18 +51,3 @@ describe('The least cover', () => {
     );
   });
 });
-
-/** Every third row by a fixed rule: nothing in it dominates much, so that it is not solved at once. */
-function hard(columns: number, rowCount: number): Programme {
-  let state = 12_345;
-  const next = () => {
-    state = (state * 1_103_515_245 + 12_345) % 2_147_483_648;
-    return state / 2_147_483_648;
-  };
-  const of = Array.from({ length: columns }, (_, i) => ({
-    cost: 90 + Math.floor(20 * next()),
-    tie: 1,
-    rows: Array.from({ length: rowCount }, (_, row) => row).filter((row) => row % columns === i || next() < 0.12),
-  }));
-  return { rowCount, columns: of };
-}
