@@ -3,8 +3,8 @@ import { type CureEnergy, cureEnergy } from '@/lib/review/cure/cure-energy';
 import { curesOf } from '@/lib/review/cure/cures-of';
 import type { ReviewFinding } from '@/lib/review/finding';
 import { reviewCase } from '@/lib/review/review-case';
+import { turns } from '../next-turn';
 import type { KeptReview } from './kept-review';
-import { turns } from './next-turn';
 import type { ShelfNow } from './shelf-now';
 
 /** What would put a finding right, each motor with where it waits and what it takes in a year. */

@@ -1,8 +1,8 @@
 import { keeperOf } from '../kept-plant/keeper';
 import type { KeptPlant } from '../kept-plant/kept-plant';
 import { plantOfSite } from '../kept-plant/plant-now';
+import { turns } from '../next-turn';
 import { type MeasurementsKnown, newestMeasurements } from './newest-measurement';
-import { turns } from './next-turn';
 import { type ReviewedSet, reviewedSet } from './reviewed-set';
 import { type ShelfNow, shelfNow } from './shelf-now';
 import { sparesBySet } from './spares-by-set';
