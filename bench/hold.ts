@@ -52,7 +52,10 @@ function caseOf(sets: readonly PumpSet[], motors: readonly Motor[]): HoldCase {
   );
   // Prices are invented: 300 for one and 100 for each kW, in steps of 10; every seventh is not told.
   const offered = candidates.map(({ motor, from }, i) => ({
-    price: from === 'shelf' || i % 7 === 0 ? null : 300 + 10 * Math.round(10 * (motor.ratings[0]?.kw as number)),
+    price:
+      from === 'shelf' || i % 7 === 0
+        ? null
+        : ({ amount: 300 + 10 * Math.round(10 * (motor.ratings[0]?.kw as number)), by: 'rule' } as const),
     leadDays: 14,
   }));
   return { candidates, offered, served };

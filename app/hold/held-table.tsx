@@ -1,5 +1,7 @@
 import Link from 'next/link';
 import type { HeldLine } from '@/lib/register/queries/hold';
+import type { Offered } from '@/lib/spares/hold/candidate';
+import { nameOf } from '@/lib/spares/hold/price-list';
 import { figure } from '@/lib/units/figure';
 import { DataTable } from '../look/data-table';
 import { candidatesPath, motorPath } from '../paths';
@@ -54,13 +56,7 @@ export function HeldTable({
               )}
             </td>
             <td className="num">{sets.length}</td>
-            <td className="num">
-              {candidate.from === 'shelf'
-                ? 'there'
-                : offered.price === null
-                  ? 'not told'
-                  : `${figure(offered.price, 2)} ${currency}`}
-            </td>
+            <td className="num">{candidate.from === 'shelf' ? 'there' : <Price {...offered} currency={currency} />}</td>
             <td className="num">
               {stock === null
                 ? 'days not told'
@@ -73,6 +69,19 @@ export function HeldTable({
         ))}
       </tbody>
     </DataTable>
+  );
+}
+
+/** What one is taken to cost, and by which of the two. */
+function Price({ price, currency }: Pick<Offered, 'price'> & { currency: string }) {
+  if (price === null) return 'not told';
+  return (
+    <>
+      {figure(price.amount, 2)} {currency}
+      <span className="label block">
+        {price.by === 'rule' ? 'each and per kW' : `list, line ${price.from.line}: ${nameOf(price.from)}`}
+      </span>
+    </>
   );
 }
 

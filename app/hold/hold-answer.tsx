@@ -1,12 +1,12 @@
 import Link from 'next/link';
 import type { HoldAsked } from '@/lib/register/hold-asked';
 import type { HoldAnswer } from '@/lib/register/queries/hold';
-import { meanRate } from '@/lib/spares/demand/failure-rate';
-import { figure } from '@/lib/units/figure';
 import { SectionHead } from '../look/section-head';
 import { candidatesPath } from '../paths';
+import { Assumed } from './assumed';
 import { HeldTable } from './held-table';
 import { REFUSAL_WORDS } from './hold-words';
+import { Proven } from './proven';
 
 /** As many uncovered sets as are told one by one. */
 const SHOWN = 60;
@@ -25,6 +25,16 @@ export function HoldAnswerParts({
   const covered = sets.length - unservable.length;
   return (
     <>
+      {found === null && (
+        <p className="pt-4">
+          <b>
+            {sets.length === 1
+              ? 'Nothing that may be chosen could go into this set: there is nothing to hold for it.'
+              : `Nothing that may be chosen could go into any of these ${sets.length} sets: there is nothing to hold for them.`}
+          </b>{' '}
+          Why stands at each set below; allow more work, hours, checks, days, or another source, and choose again.
+        </p>
+      )}
       {unservable.length > 0 && (
         <section id="uncovered">
           <SectionHead title="Covered by nothing that may be chosen" aside={unservable.length} />
@@ -83,85 +93,3 @@ function Pooled({ lines }: Pick<HoldAnswer, 'lines'>) {
     </p>
   );
 }
-
-function Proven({
-  answer: { greedy, fixedCents },
-  asked,
-  found,
-  currency,
-}: {
-  answer: HoldAnswer;
-  asked: HoldAsked;
-  found: NonNullable<HoldAnswer['found']>;
-  currency: string;
-}) {
-  const isCount = asked.options.aim === 'fewest';
-  const text = (cost: number) => (isCount ? `${cost} motors` : `${figure((cost + fixedCents) / 100, 2)} ${currency}`);
-  const gap = found.cost - found.costBound;
-  return (
-    <p className="pt-3">
-      {gap === 0
-        ? `Proven: no choice takes less than ${text(found.cost)}.`
-        : `Not proven within ${asked.seconds} s: this choice takes ${text(found.cost)}, and none takes less than ${text(found.costBound)}.`}{' '}
-      {found.ended === 'none' && found.says !== null && `The solver’s answer was not used: ${found.says}. `}
-      Choosing again and again what covers most takes {text(greedy.cost)} with {greedy.motors} motors, and can cost up
-      to {figure(found.greedy.mostTimes, 2)} times the least. Solver {figure(found.seconds, 1)} s. Every set was held
-      against the choice once more.
-    </p>
-  );
-}
-
-function Assumed({
-  answer: { rate, settings },
-  asked,
-  currency,
-}: {
-  answer: HoldAnswer;
-  asked: HoldAsked;
-  currency: string;
-}) {
-  const { published, prior, seen, after } = rate;
-  const { price, days, options } = asked;
-  return (
-    <section id="assumed">
-      <SectionHead title="What is assumed" />
-      <dl className="kv">
-        <div>
-          <dt>Failures of one set in a year</dt>
-          <dd>
-            {figure(meanRate(after), 4)}. Published {figure(published.perYear, 4)} ({published.what}; {published.cite}),
-            taken as seen in {figure(prior.years, 0)} set-years; here{' '}
-            {seen.failures === 1 ? '1 fault' : `${seen.failures} faults`} in {figure(seen.years, 1)} set-years, those of
-            the pump among them.
-          </dd>
-        </div>
-        <div>
-          <dt>Price of a motor to buy</dt>
-          <dd>
-            {price.each === null || price.perKw === null
-              ? 'not told'
-              : `${figure(price.each, 2)} and ${figure(price.perKw, 2)} for each kW, ${currency}; typed in, not offered`}
-            . What is on a shelf costs nothing more.
-          </dd>
-        </div>
-        <div>
-          <dt>Days until a used one is made good</dt>
-          <dd>
-            {days === null
-              ? `of one to buy the site’s days of delivery (${daysText(settings.deliveryDays)}, to order ${daysText(settings.specialDeliveryDays)}), of one on a shelf its days of repair (${daysText(settings.repairDays)})`
-              : `${figure(days, 0)}, typed in`}
-          </dd>
-        </div>
-        <div>
-          <dt>An hour of work</dt>
-          <dd>
-            {options.perHour === null ? 'not told' : `${figure(options.perHour, 2)} ${currency}`}; counted only where
-            the aim says so, over {figure(options.years, 0)} years
-          </dd>
-        </div>
-      </dl>
-    </section>
-  );
-}
-
-const daysText = (days: number | null) => (days === null ? 'not told' : figure(days, 0));

@@ -1,9 +1,5 @@
-import type { HoldAsked } from '@/lib/register/hold-asked';
-import { isId } from '@/lib/register/is-id';
-import { AIMS, CHECKS, FITS, SOURCES } from '@/lib/spares/hold/hold-options';
+import type { AIMS } from '@/lib/spares/hold/hold-options';
 import type { Refusal } from '@/lib/spares/hold/refusal';
-import { readNumber } from '@/lib/units/read-number';
-import type { Query } from '../lists/asked-for';
 
 export const AIM_WORDS = {
   fewest: 'fewest different motors',
@@ -22,7 +18,7 @@ export const CHECK_WORDS = {
   all: 'every check counted',
 } as const;
 export const REFUSAL_WORDS: Record<Refusal, string> = {
-  source: 'not from there',
+  source: 'from a source not asked',
   work: 'needs work',
   hours: 'too many hours',
   checks: 'to be checked first',
@@ -32,47 +28,19 @@ export const REFUSAL_WORDS: Record<Refusal, string> = {
 export const CHANCES = [90, 95, 99] as const;
 export const SECONDS = [2, 5, 20] as const;
 
-const text = (query: Query, name: string): string => {
-  const value = query[name];
-  return (Array.isArray(value) ? value.join(',') : (value ?? '')).trim().slice(0, 4_000);
-};
-const among = <const T extends string>(values: readonly T[], told: string, first: T): T =>
-  values.find((value) => value === told) ?? first;
-function figure(told: string, max: number): number | null {
-  const read = told === '' ? null : readNumber(told, { min: 0, max });
-  return read?.ok ? read.value : null;
-}
+/** Every figure of the form: what it is called, and what it can be. */
+export const FIGURES = {
+  hours: { label: 'Of a swap at most', min: 0, max: 200 },
+  lead: { label: 'Delivered within', min: 0, max: 1_000 },
+  each: { label: 'Price of one, each', min: 0, max: 1_000_000 },
+  perKw: { label: 'and for each kW', min: 0, max: 100_000 },
+  perHour: { label: 'An hour of work', min: 0, max: 100_000 },
+  years: { label: 'Swaps counted over', min: 0, max: 40 },
+  days: { label: 'Made good in', min: 0, max: 1_000 },
+  prior: { label: 'taken as seen in', min: 1, max: 10_000 },
+} as const;
+export type FigureName = keyof typeof FIGURES;
 
-/** What the address asks. What is not told stands as the form shows it. */
-export function holdAsked(query: Query, workPerHour: number | null): HoldAsked {
-  const of = (name: string) => text(query, name);
-  const area = of('area');
-  const chance = CHANCES.find((one) => String(one) === of('chance')) ?? 95;
-  const [hours, years, prior] = [figure(of('hours'), 200), figure(of('years'), 40), figure(of('prior'), 10_000)];
-  return {
-    sets: {
-      q: of('q') === '' ? null : of('q').slice(0, 200),
-      areaId: isId(area) ? area : null,
-      criticality: figure(of('criticality'), 4),
-      tags: of('tags')
-        .split(/[\s,;]+/)
-        .filter((tag) => tag !== ''),
-    },
-    options: {
-      aim: among(AIMS, of('aim'), 'fewest'),
-      from: among(SOURCES, of('from'), 'both'),
-      fit: among(FITS, of('fit'), 'swap-with-work'),
-      mostHours: hours === null ? 4 : hours,
-      checks: among(CHECKS, of('checks'), 'none'),
-      mostLeadDays: figure(of('lead'), 1_000),
-      perHour: figure(of('perHour'), 100_000) ?? workPerHour,
-      years: years === null ? 10 : years,
-    },
-    price: { each: figure(of('each'), 1_000_000), perKw: figure(of('perKw'), 100_000) },
-    days: figure(of('days'), 1_000),
-    rate: of('rate') === '' ? 'survey-600-v' : of('rate'),
-    priorYears: prior === null || prior === 0 ? 50 : prior,
-    chance: chance / 100,
-    seconds: SECONDS.find((one) => String(one) === of('seconds')) ?? 5,
-  };
-}
+/** As many sets as are shown with a box each, and signs of a price list: both stand in an address of some 8,000 signs. */
+export const MOST_TICKED = 300;
+export const MOST_PRICE_SIGNS = 3_000;

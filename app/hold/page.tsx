@@ -1,15 +1,18 @@
 import type { Metadata } from 'next';
 import { areas } from '@/lib/register/queries/areas';
 import { hold } from '@/lib/register/queries/hold';
+import { setsToHold } from '@/lib/register/queries/sets-to-hold';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../answered';
 import type { Query } from '../lists/asked-for';
 import { ProblemList } from '../look/problem-list';
 import { Sheet } from '../look/sheet';
 import { personOf, whoMay } from '../who-is-here';
+import { holdAsked } from './asked-of';
+import { BeforeChoice } from './before-choice';
 import { HoldAnswerParts } from './hold-answer';
 import { HoldForm } from './hold-form';
-import { holdAsked } from './hold-words';
+import { SetTicks } from './set-ticks';
 
 export const metadata: Metadata = { title: 'What to hold' };
 
@@ -20,7 +23,12 @@ export default answered(async function HoldPage({ searchParams }: PageProps<'/ho
   const [places, { settings }] = await Promise.all([areas(actor), siteSettings(actor)]);
   const asked = holdAsked(query, settings.workPerHour);
   const currency = settings.currency === null ? 'money' : settings.currency;
-  const done = query.choose === undefined ? null : await hold(actor, asked);
+  const isAsked = query.choose !== undefined && query.tick === undefined;
+  const done = isAsked ? await hold(actor, asked) : null;
+  const toHold = done === null ? await setsToHold(actor, asked) : done.toHold;
+  const problems = done?.outcome === 'refused' ? done.problems : asked.unread;
+  const answer = done?.outcome === 'chosen' ? done.answer : null;
+  const isLooking = query.tick !== undefined || query.show !== undefined || toHold.taking.length === 0;
   return (
     <Sheet wide person={personOf(actor)} current="/desk" back={{ href: '/desk', words: 'Desk' }}>
       <h1 className="page">What to hold</h1>
@@ -28,9 +36,12 @@ export default answered(async function HoldPage({ searchParams }: PageProps<'/ho
         The fewest or cheapest motors that together could go into every set asked for, by the whole judgement of each
         pair; chosen by integer programming, with what is proven. A proposal: a competent person decides.
       </p>
-      <HoldForm asked={asked} areas={places} currency={currency} />
-      {done?.outcome === 'refused' && <ProblemList problems={done.problems} />}
-      {done?.outcome === 'chosen' && <HoldAnswerParts answer={done.answer} asked={asked} currency={currency} />}
+      <ProblemList problems={problems} />
+      <HoldForm asked={asked} query={query} problems={problems} areas={places} currency={currency}>
+        <BeforeChoice toHold={toHold} from={asked.options.from} />
+        <SetTicks toHold={toHold} filter={asked.sets} answer={answer} isOpen={isLooking} />
+      </HoldForm>
+      {answer !== null && <HoldAnswerParts answer={answer} asked={asked} currency={currency} />}
     </Sheet>
   );
 });
@@ -39,7 +50,7 @@ export default answered(async function HoldPage({ searchParams }: PageProps<'/ho
 function questionOf(query: Query): string {
   const params = new URLSearchParams();
   for (const [name, value] of Object.entries(query))
-    if (value !== undefined) params.set(name, Array.isArray(value) ? value.join(',') : value);
+    for (const one of value === undefined ? [] : Array.isArray(value) ? value : [value]) params.append(name, one);
   const text = params.toString();
   return text === '' ? '' : `?${text}`;
 }

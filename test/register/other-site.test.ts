@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import fs from 'node:fs';
 import { beforeAll, expect, test } from 'vitest';
-import { holdAsked } from '@/app/hold/hold-words';
+import { holdAsked } from '@/app/hold/asked-of';
 import type { Actor } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
 import { NOT_MEASURED } from '@/lib/energy/measured';
@@ -73,6 +73,7 @@ import { reviewOfSet } from '@/lib/register/queries/review-of-set';
 import { setByTag } from '@/lib/register/queries/set-by-tag';
 import { setHistory } from '@/lib/register/queries/set-history';
 import { setTag } from '@/lib/register/queries/set-tag';
+import { setsToHold } from '@/lib/register/queries/sets-to-hold';
 import { shelfMotors } from '@/lib/register/queries/shelf-motors';
 import { shelves } from '@/lib/register/queries/shelves';
 import { siteSettings } from '@/lib/register/queries/site-settings';
@@ -188,6 +189,10 @@ const QUERIES: Record<string, { asked: (actor: Actor) => Promise<unknown>; nothi
   },
   'group-of-sets': {
     asked: async (actor) => (await groupOfSets(actor, { tags: ['P-101'], ids: [got(here.sets, 'P-102')] })).sets,
+    nothing: [],
+  },
+  'sets-to-hold': {
+    asked: async (actor) => (await setsToHold(actor, holdAsked({}, null))).sets,
     nothing: [],
   },
   hold: {

@@ -1,20 +1,22 @@
 import { type Actor, must } from '@/lib/auth/may';
-import { db } from '@/lib/db/client';
 import type { SiteSettings } from '@/lib/plant/site-settings';
 import { type LeastCover, leastCover } from '@/lib/solver/least-cover';
 import { type FailureRate, meanRate, rateAfter, rateOfPrior } from '@/lib/spares/demand/failure-rate';
 import { type Stock, stock } from '@/lib/spares/demand/stock';
-import { buyCandidates } from '@/lib/spares/hold/buy-candidates';
 import type { HoldCandidate, Offered } from '@/lib/spares/hold/candidate';
 import { type Choice, choiceOf } from '@/lib/spares/hold/choice';
 import { type Held, heldOf } from '@/lib/spares/hold/held';
-import { servingOf } from '@/lib/spares/hold/served';
+import { buyCandidatesInTurns, servedInTurns } from '@/lib/spares/hold/in-turns';
+import type { ListedPrice } from '@/lib/spares/hold/price-list';
 import { shelfCandidates } from '@/lib/spares/hold/shelf-candidates';
 import { type PublishedRate, publishedRates } from '@/lib/standards/published-rates';
-import { isAskedSet } from '../cover-filter';
-import type { HoldAsked } from '../hold-asked';
+import { faultsSeen } from '../faults-seen';
+import type { HoldAsked, HoldProblem } from '../hold-asked';
+import { idleLines, offeredOf } from '../hold-offered';
 import type { KeptSet } from '../kept-plant/kept-plant';
 import { plantNow } from '../kept-plant/plant-now';
+import { turns } from '../next-turn';
+import { type SetsTakingPart, setsTakingPart } from '../sets-taking-part';
 import { today } from '../today';
 
 /** As many sets as one choice is made for: each asks for every standard rating that could be bought. */
@@ -38,49 +40,59 @@ export interface HoldAnswer {
   greedy: { cost: number; motors: number };
   found: LeastCover | null;
   fixedCents: number;
+  /** Lines of the price list that price nothing. */
+  idle: ListedPrice[];
   rate: { published: PublishedRate; prior: FailureRate; after: FailureRate; seen: { failures: number; years: number } };
   settings: SiteSettings;
 }
 
-/** What is wrong with a figure of the question, by its name there. */
-interface HoldProblem {
-  path: string;
-  says: string;
-}
-
-type HoldOutcome = { outcome: 'chosen'; answer: HoldAnswer } | { outcome: 'refused'; problems: HoldProblem[] };
+export type HoldOutcome = { toHold: SetsTakingPart } & (
+  | { outcome: 'chosen'; answer: HoldAnswer }
+  | { outcome: 'refused'; problems: readonly HoldProblem[] }
+  | { outcome: 'no-sets' }
+);
 
 /** Which motors to hold for the sets asked, as few or as cheap as can be proven within the time, and how many of each. */
 export async function hold(actor: Actor, asked: HoldAsked): Promise<HoldOutcome> {
   must(actor, 'register.read');
   const plant = await plantNow(actor);
   const { settings } = plant;
-  const tags = new Set(asked.sets.tags);
-  const sets = [...plant.sets.values()]
-    .filter((of) => (tags.size === 0 ? isAskedSet(of, asked.sets) : tags.has(of.tag)))
-    .sort((a, b) => (a.criticality ?? 5) - (b.criticality ?? 5) || (a.tag < b.tag ? -1 : 1));
+  const toHold = setsTakingPart(plant, asked);
+  const { taking: sets } = toHold;
+  if (sets.length === 0) return { outcome: 'no-sets', toHold };
   const published = publishedRates(settings.hoursPerYear).find(({ id }) => id === asked.rate) ?? null;
   const problems = problemsOf(asked, sets.length, published);
-  if (published === null || problems.length > 0) return { outcome: 'refused', problems };
+  if (published === null || problems.length > 0) return { outcome: 'refused', toHold, problems };
 
   const asOf = today(plant.timezone);
   const shelf = [...plant.motors.values()].flatMap(({ place, motor }) => (place === 'on-shelf' ? [motor] : []));
-  const candidates = [...shelfCandidates(shelf, asOf), ...buyCandidates(sets.map(({ set }) => set))];
+  const turn = turns();
+  const judged = sets.map(({ set }) => set);
+  const candidates = [...shelfCandidates(shelf, asOf), ...(await buyCandidatesInTurns(judged, turn))];
   const offered = candidates.map((candidate) => offeredOf(candidate, asked, settings));
-  const serving = servingOf(candidates, { settings, asOf });
-  const served = sets.map(({ set }) => serving(set));
+  const served = await servedInTurns(judged, candidates, { settings, asOf }, turn);
 
   const prior = rateOfPrior(published.perYear, asked.priorYears);
-  const seen = await seenAt(actor, sets);
+  const seen = await faultsSeen(actor, sets);
   const after = rateAfter(prior, seen);
+  await turn();
   const choice = choiceOf({ candidates, offered, served }, asked.options, meanRate(after));
+  await turn();
   const found = choice.programme.rowCount === 0 ? null : await leastCover(choice.programme, asked.seconds);
   const lines = found === null ? [] : heldOf(choice, found.columns);
   const greedy = found === null ? [] : heldOf(choice, found.greedy.columns);
   return {
     outcome: 'chosen',
+    toHold,
     answer: {
-      ...{ sets, settings, found, fixedCents: choice.fixedCents, rate: { published, prior, after, seen } },
+      ...{
+        sets,
+        settings,
+        found,
+        idle: idleLines(asked.price.list, offered),
+        fixedCents: choice.fixedCents,
+        rate: { published, prior, after, seen },
+      },
       unservable: choice.unservable.map(({ set, because }) => ({ of: sets[set] as KeptSet, because })),
       greedy: { cost: found === null ? 0 : found.greedy.cost, motors: greedy.length },
       lines: lines.map((held): HeldLine => {
@@ -98,42 +110,26 @@ export async function hold(actor: Actor, asked: HoldAsked): Promise<HoldOutcome>
   };
 }
 
-function problemsOf({ options, price, rate }: HoldAsked, sets: number, published: PublishedRate | null): HoldProblem[] {
+function problemsOf(
+  { options, price, rate, unread }: HoldAsked,
+  sets: number,
+  published: PublishedRate | null,
+): readonly HoldProblem[] {
+  if (unread.length > 0) return unread;
   const problems: HoldProblem[] = [];
   const add = (path: string, says: string) => problems.push({ path, says });
-  if (sets === 0) add('q', 'No set is like this.');
   if (sets > MOST_SETS)
     add('q', `${sets} sets are asked for, and a choice is made for at most ${MOST_SETS}: choose fewer.`);
   if (published === null) add('rate', `There is no published rate “${rate}”.`);
-  if (options.aim !== 'fewest' && options.from !== 'shelf' && (price.each === null || price.perKw === null))
-    add('each', 'To choose by cost tell what a motor costs: so much each, and so much for each kW.');
+  const isRule = price.each !== null && price.perKw !== null;
+  if (options.aim !== 'fewest' && options.from !== 'shelf' && !isRule && price.list.length === 0)
+    add('each', 'To choose by cost tell what a motor costs: so much each and so much for each kW, or a price list.');
+  else if (!isRule && (price.each !== null || price.perKw !== null))
+    add(
+      price.each === null ? 'each' : 'perKw',
+      'Tell both, so much each and so much for each kW: 0 where one of them is nothing.',
+    );
   if (options.aim === 'cheapest-with-work' && options.perHour === null)
     add('perHour', 'To count work tell what an hour of it costs, here or in the site’s settings.');
   return problems;
-}
-
-/** What buying it is taken to cost, and the site's days of delivery; an own build is made to order. */
-function offeredOf(
-  { from, motor, rating }: HoldCandidate,
-  { price, days }: HoldAsked,
-  settings: SiteSettings,
-): Offered {
-  if (from === 'shelf') return { price: null, leadDays: 0 };
-  const kw = motor.ratings[0]?.kw ?? null;
-  const told = price.each === null || price.perKw === null || kw === null ? null : price.each + price.perKw * kw;
-  const isPlain = rating !== null && rating.build === 'plain';
-  return { price: told, leadDays: days ?? (isPlain ? settings.deliveryDays : settings.specialDeliveryDays) };
-}
-
-const YEAR_MS = 365 * 86_400_000;
-
-/** The faults told of these sets, and for how long they have been in the register, in years of one set. */
-async function seenAt({ siteId }: Actor, sets: readonly KeptSet[]): Promise<{ failures: number; years: number }> {
-  const id = { in: sets.map(({ setId }) => setId) };
-  const [failures, rows] = await Promise.all([
-    db.fault.count({ where: { siteId, setId: id } }),
-    db.pumpSet.findMany({ where: { siteId, id }, select: { createdAt: true } }),
-  ]);
-  const now = Date.now();
-  return { failures, years: rows.reduce((sum, { createdAt }) => sum + (now - createdAt.getTime()) / YEAR_MS, 0) };
 }

@@ -144,5 +144,5 @@ function programmeOf(
 
 function priceCents({ price }: Offered): number {
   if (price === null) throw new Error('a candidate without a price was not left out');
-  return centsOf(price);
+  return centsOf(price.amount);
 }

@@ -1,4 +1,4 @@
-import { judgeAlike } from '@/lib/matching/alike/judge-alike';
+import { judgeAlike, type PlacedMotor } from '@/lib/matching/alike/judge-alike';
 import type { Fit } from '@/lib/matching/alike/kept-shares';
 import type { JudgedBy } from '@/lib/matching/context';
 import { spareState } from '@/lib/matching/spare-state';
@@ -15,18 +15,36 @@ export interface Served extends Fit {
 export type Serving = (set: PumpSet) => Served[];
 
 /** The judgement of the same candidates for many sets; kept as long as they and the settings hold. */
-export function servingOf(candidates: readonly HoldCandidate[], { settings, asOf }: JudgedBy): Serving {
+export function servingOf(candidates: readonly HoldCandidate[], judgedBy: JudgedBy): Serving {
+  const { placed, serving } = serverOf(judgedBy);
+  return serving(candidates.map(placed));
+}
+
+interface Placed extends PlacedMotor {
+  candidate: number;
+  testHours: number;
+}
+
+/** The same in two steps: each candidate is placed for itself, then any set is asked of all of them. */
+export function serverOf({ settings, asOf }: JudgedBy): {
+  placed: (of: HoldCandidate, candidate: number) => Placed;
+  serving: (placed: readonly Placed[]) => Serving;
+} {
   const judge = judgeAlike(settings);
-  const placed = candidates.map(({ motor }, candidate) => {
-    const testHours = spareState(motor, asOf).test === null ? 0 : settings.hours['spare-test'];
-    return { ...judge.ofMotor(motor), candidate, testHours };
-  });
-  const fits = judge.fitsOf(placed);
-  return (set) => {
-    const served: Served[] = [];
-    fits(judge.ofSet(set), ({ candidate, testHours }, fit) => {
-      served.push({ ...fit, candidate, hours: Math.round((fit.hours + testHours) * 100) / 100 });
-    });
-    return served;
+  return {
+    placed: ({ motor }, candidate) => {
+      const testHours = spareState(motor, asOf).test === null ? 0 : settings.hours['spare-test'];
+      return { ...judge.ofMotor(motor), candidate, testHours };
+    },
+    serving: (placed) => {
+      const fits = judge.fitsOf(placed);
+      return (set) => {
+        const served: Served[] = [];
+        fits(judge.ofSet(set), ({ candidate, testHours }, fit) => {
+          served.push({ ...fit, candidate, hours: Math.round((fit.hours + testHours) * 100) / 100 });
+        });
+        return served;
+      };
+    },
   };
 }

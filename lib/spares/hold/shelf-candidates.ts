@@ -18,7 +18,7 @@ export function shelfCandidates(motors: readonly Motor[], asOf: string): HoldCan
       from: 'shelf',
       motor: first,
       numbers: [first.id, ...others.map(({ id }) => id)],
-      ...{ rating: null, askedFor: [] },
+      askedFor: [],
     };
   });
 }
