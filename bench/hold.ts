@@ -14,7 +14,15 @@ const LIMIT_SECONDS = Number(process.argv[2] ?? 60);
 const asOf = '2026-11-28';
 
 const plain: ChoiceOptions = {
-  ...{ aim: 'fewest', from: 'both', fit: 'straight-swap', mostHours: 4, checks: 'none', mostLeadDays: null },
+  ...{
+    aim: 'fewest',
+    from: 'both',
+    without: [],
+    fit: 'straight-swap',
+    mostHours: 4,
+    checks: 'none',
+    mostLeadDays: null,
+  },
   ...{ perHour: 80, years: 10 },
 };
 const ASKED: [string, ChoiceOptions][] = [

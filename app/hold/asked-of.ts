@@ -12,6 +12,12 @@ export const typedOf = (query: Query, name: string): string => {
   return Array.isArray(value) ? value.join(',') : value === undefined ? '' : value;
 };
 
+/** Every value under a name that can stand there many times. */
+function allOf(query: Query, name: string): string[] {
+  const value = query[name];
+  return value === undefined ? [] : Array.isArray(value) ? value : [value];
+}
+
 const among = <const T extends string>(values: readonly T[], told: string, first: T): T =>
   values.find((value) => value === told) ?? first;
 
@@ -48,6 +54,7 @@ export function holdAsked(query: Query, workPerHour: number | null): HoldAsked {
     options: {
       aim: among(AIMS, of('aim'), 'fewest'),
       from: among(SOURCES, of('from'), 'both'),
+      without: allOf(query, 'without'),
       fit: among(FITS, of('fit'), 'swap-with-work'),
       mostHours: hours === null ? 4 : hours,
       checks: among(CHECKS, of('checks'), 'none'),
@@ -82,6 +89,5 @@ function ticksOf(query: Query): HoldTicks {
   if (pressed === 'all' || pressed === 'none') return pressed;
   const shown = typedOf(query, 'shown');
   if (shown === '') return 'all';
-  const { set = [] } = query;
-  return { shown, tags: Array.isArray(set) ? set : [set] };
+  return { shown, tags: allOf(query, 'set') };
 }

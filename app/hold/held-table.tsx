@@ -39,6 +39,7 @@ export function HeldTable({
           <th scope="col" className="num">
             Apart
           </th>
+          <th scope="col">Leave out</th>
         </tr>
       </thead>
       <tbody>
@@ -65,6 +66,12 @@ export function HeldTable({
                   : stock.held}
             </td>
             <td className="num">{stock === null ? '–' : stock.apart}</td>
+            <td className="pick">
+              <label>
+                <input type="checkbox" name="without" value={candidate.motor.id} form="hold" />
+                <span className="vh">Leave out {candidate.motor.id}</span>
+              </label>
+            </td>
           </tr>
         ))}
       </tbody>

@@ -1,6 +1,7 @@
 import Link from 'next/link';
 import type { HoldAsked } from '@/lib/register/hold-asked';
 import type { HoldAnswer } from '@/lib/register/queries/hold';
+import { ActionButton } from '../look/action';
 import { SectionHead } from '../look/section-head';
 import { candidatesPath } from '../paths';
 import { Assumed } from './assumed';
@@ -63,6 +64,11 @@ export function HoldAnswerParts({
             aside={`for ${covered} of ${sets.length} sets`}
           />
           <HeldTable lines={lines} chancePct={Math.round(asked.chance * 100)} currency={currency} />
+          <p className="flex flex-wrap gap-2 pt-3 screen-only">
+            <ActionButton second form="hold" name="choose" value="1">
+              Choose without the ticked
+            </ActionButton>
+          </p>
           <Pooled lines={lines} />
           <Proven answer={answer} asked={asked} found={found} currency={currency} />
         </section>

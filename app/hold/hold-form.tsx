@@ -4,6 +4,7 @@ import type { KnownArea } from '@/lib/register/queries/areas';
 import { publishedRates } from '@/lib/standards/published-rates';
 import type { Query } from '../lists/asked-for';
 import { ActionButton } from '../look/action';
+import { Choice } from '../look/choice';
 import { Field, SelectField, TextAreaField } from '../look/field';
 import { typedOf } from './asked-of';
 import {
@@ -56,7 +57,7 @@ export function HoldForm({
     );
   };
   return (
-    <form action="/hold" className="in-groups">
+    <form action="/hold" id="hold" className="in-groups">
       <Group legend="For which sets">
         <Field label="Words" name="q" type="search" defaultValue={sets.q} maxLength={100} autoComplete="off" />
         <Field
@@ -89,6 +90,15 @@ export function HoldForm({
         {figure('hours', 'h', options.mostHours)}
         {figure('lead', 'days', options.mostLeadDays)}
       </Group>
+      {options.without.length > 0 && (
+        <Choice
+          legend="Left out, and not to be held"
+          name="without"
+          kind="many"
+          options={[...new Set(options.without)].map((name) => ({ value: name, words: <bdi>{name}</bdi> }))}
+          chosen={options.without}
+        />
+      )}
       <Group legend="What it costs">
         {figure('each', currency, price.each)}
         {figure('perKw', currency, price.perKw)}

@@ -18,6 +18,7 @@ export const CHECK_WORDS = {
   all: 'every check counted',
 } as const;
 export const REFUSAL_WORDS: Record<Refusal, string> = {
+  'left-out': 'left out',
   source: 'from a source not asked',
   work: 'needs work',
   hours: 'too many hours',

@@ -65,6 +65,18 @@ for (const javaScriptEnabled of [true, false])
       await expect(held).toContainText(String(named));
       await expect(page.getByLabel(/^Price list/)).toHaveValue(list);
 
+      // What must not be held is left out, and can be taken back.
+      const box = held.getByRole('checkbox', { name: /^Leave out / });
+      const out = String(await box.getAttribute('value'));
+      await box.check();
+      await page.getByRole('button', { name: 'Choose without the ticked' }).click();
+      await expect(page.getByRole('group', { name: 'Left out, and not to be held' })).toContainText(out);
+      await expect(page.getByRole('checkbox', { name: `Leave out ${out}`, exact: true })).toHaveCount(0);
+      await whole('a motor left out');
+      await page.getByRole('checkbox', { name: out, exact: true }).uncheck();
+      await choose(page);
+      await expect(page.getByRole('checkbox', { name: `Leave out ${out}`, exact: true })).toBeVisible();
+
       await page.getByText(`Sets that take part: 1 of ${all}`).click();
       await page.getByRole('button', { name: 'Tick all' }).click();
       await expect(page.getByText(`Sets that take part: ${all} of ${all}`)).toBeVisible();

@@ -112,6 +112,21 @@ test('by a list alone whatever it does not name has no price, and is not chosen 
   expect(unservable.some(({ because }) => Number(because.price) > 0)).toBe(true);
 });
 
+test('what is left out is not held, and where nothing else covers a set that is why', async () => {
+  const [first] = (await answerTo(ASKED)).lines;
+  const name = String(first?.candidate.motor.id);
+  const { lines, unservable } = await answerTo({ ...ASKED, without: name });
+  expect(lines.map(({ candidate }) => candidate.motor.id)).not.toContain(name);
+  const still = new Set(lines.flatMap((line) => line.sets.map(({ tag }) => tag)));
+  for (const { tag } of first?.sets ?? [])
+    if (!still.has(tag)) expect(unservable.find(({ of }) => of.tag === tag)?.because['left-out']).toBeGreaterThan(0);
+  const all = (await answerTo({ ...ASKED, from: 'shelf' })).lines.flatMap(({ candidate }) => candidate.numbers);
+  expect(all.length).toBeGreaterThan(0);
+  const bare = await answerTo({ ...ASKED, from: 'shelf', without: all });
+  expect(bare.lines.flatMap(({ candidate }) => candidate.numbers).filter((one) => all.includes(one))).toEqual([]);
+  expect(bare.unservable.some(({ because }) => Number(because['left-out']) > 0)).toBe(true);
+});
+
 test('only the ticked sets take part, and whoever ticked all asks for those that come later too', async () => {
   const plant = await plantNow(here.actor);
   const listed = (query: Record<string, string | string[]>) => setsToHold(here.actor, holdAsked(query, null));

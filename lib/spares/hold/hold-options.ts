@@ -14,6 +14,8 @@ export const CHECKS = ['none', 'readings', 'all'] as const;
 export interface ChoiceOptions {
   aim: Aim;
   from: HoldSource;
+  /** Not to be held: plant numbers of the shelf, with all that are alike, and ratings to buy as their `id` names them. */
+  without: readonly string[];
   fit: (typeof FITS)[number];
   /** Hours of a whole swap, at most, where it needs work. */
   mostHours: number;

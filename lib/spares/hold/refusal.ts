@@ -3,12 +3,13 @@ import type { ChoiceOptions } from './hold-options';
 import type { Served } from './served';
 
 /** Why a motor that could go in is not counted as cover. */
-export const REFUSALS = ['source', 'work', 'hours', 'checks', 'lead', 'price'] as const;
+export const REFUSALS = ['left-out', 'source', 'work', 'hours', 'checks', 'lead', 'price'] as const;
 export type Refusal = (typeof REFUSALS)[number];
 
 /** Why a candidate is left out whatever the set; null: it may be chosen. */
 export function refusalOf(candidate: HoldCandidate, offered: Offered, options: ChoiceOptions): Refusal | null {
-  const { from } = candidate;
+  const { from, motor, numbers } = candidate;
+  if ((from === 'shelf' ? numbers : [motor.id]).some((name) => options.without.includes(name))) return 'left-out';
   if (options.from !== 'both' && options.from !== from) return 'source';
   if (from === 'shelf') return null;
   const { mostLeadDays } = options;
