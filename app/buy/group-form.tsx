@@ -9,9 +9,8 @@ export function GroupForm({ tags }: { tags: readonly string[] }) {
         <input key={tag} type="hidden" name="tag" value={tag} />
       ))}
       <Field
-        label={tags.length === 0 ? 'Tags of the sets' : 'Add sets by their tags'}
+        label={tags.length === 0 ? 'Tags of the sets, with commas between them' : 'Add sets by their tags, with commas'}
         name="add"
-        hint="several with commas between them"
         maxLength={400}
       />
       <ActionButton second>{tags.length === 0 ? 'Show' : 'Add'}</ActionButton>

@@ -83,7 +83,7 @@ function Chosen({
         <OptionsTable options={options} chosen={chosen} tags={tags} />
       </div>
       <ContradictionLines contradictions={chosen.contradictions} />
-      <SectionHead title="Sets that it would serve" aside="as the judgement takes it, not as the table of ratings" />
+      <SectionHead title="Sets that it would serve" aside="judged at each set as any candidate is" />
       <ServedTable served={chosen.served} />
       <p className="pt-4">
         One motor, with its plate in these figures or better. What stands as “to be told” is not known at the site:

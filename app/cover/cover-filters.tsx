@@ -1,5 +1,6 @@
 import type { CoverFilter } from '@/lib/register/cover-filter';
 import type { KnownArea } from '@/lib/register/queries/areas';
+import { areaWords } from '../lists/area-words';
 import { ActionButton } from '../look/action';
 import { Field, SelectField } from '../look/field';
 
@@ -20,7 +21,7 @@ export function CoverFilters({
   areas: readonly KnownArea[];
 }) {
   return (
-    <form action={path} className="filters">
+    <form action={path} className="filters screen-only">
       <Field label="Words" name="q" type="search" defaultValue={filter.q} maxLength={100} autoComplete="off" />
       <SelectField
         label="Area"
@@ -43,3 +44,14 @@ export function CoverFilters({
     </form>
   );
 }
+
+/** What a list was asked for, in words, part by part. */
+export const askedWords = (
+  { q, areaId, criticality, state }: CoverFilter,
+  areas: readonly KnownArea[],
+): (string | null)[] => [
+  areaId === null ? null : areaWords(areaId, areas),
+  criticality === null ? null : `criticality ${criticality} of 4`,
+  STATES.find(({ value }) => value === state)?.words ?? null,
+  q === null ? null : `the words “${q}”`,
+];

@@ -65,7 +65,8 @@ export function CoverTable({
                   <Link className="to" href={motorPath(best.motor.id)}>
                     <bdi>{best.motor.id}</bdi>
                   </Link>{' '}
-                  {VERDICT_WORDS[best.fit.verdict].toLowerCase()}, {hoursText(best.fit.hours)}
+                  {VERDICT_WORDS[best.fit.verdict].toLowerCase()},{' '}
+                  <span className="nowrap">{hoursText(best.fit.hours)}</span>
                 </>
               )}
             </td>

@@ -5,7 +5,7 @@ export function FileLinks({ actor, of, question }: { actor: Actor; of: 'sets' | 
   if (!may(actor, 'register.export')) return null;
   const rest = question.replace(/^\?/, '&');
   return (
-    <p className="below-table label">
+    <p className="below-table label screen-only">
       <span>
         This list as a file:{' '}
         <a className="to" href={`/cover/export?of=${of}&format=csv${rest}`}>

@@ -1,14 +1,18 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
+import { Fragment } from 'react';
 import { areas } from '@/lib/register/queries/areas';
 import { coverOfSets } from '@/lib/register/queries/cover-of-sets';
+import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../answered';
 import { coverAsked, pageAsked, questionWith } from '../lists/asked-for';
 import { PageLinks } from '../lists/page-links';
+import { PrintedLine } from '../lists/printed-line';
 import { SectionHead } from '../look/section-head';
 import { Sheet } from '../look/sheet';
+import { Tag } from '../look/tag';
 import { personOf, whoMay } from '../who-is-here';
-import { CoverFilters } from './cover-filters';
+import { askedWords, CoverFilters } from './cover-filters';
 import { CoverTable } from './cover-table';
 import { CoverWays } from './cover-ways';
 import { CriticalityTable } from './criticality-table';
@@ -25,7 +29,11 @@ export default answered(async function CoverPage({ searchParams }: PageProps<'/c
   const actor = await whoMay('register.read', `/cover${question}`);
   const filter = coverAsked(query);
   const page = pageAsked(query);
-  const [places, cover] = await Promise.all([areas(actor), coverOfSets(actor, filter, { page, perPage: PER_PAGE })]);
+  const [places, { name, timezone }, cover] = await Promise.all([
+    areas(actor),
+    siteSettings(actor),
+    coverOfSets(actor, filter, { page, perPage: PER_PAGE }),
+  ]);
   const { lines, all, counts, motors, refused } = cover;
   return (
     <Sheet wide person={personOf(actor)} current="/desk" back={{ href: '/desk', words: 'Desk' }}>
@@ -33,14 +41,14 @@ export default answered(async function CoverPage({ searchParams }: PageProps<'/c
       <p className="mt-2">
         Which of the {motors} motors on the shelves could go into which set, judged as the shelves stand now. A motor
         counts for every set it could go into.
-        {refused.length > 0 &&
-          ` Not counted, because their winding reads too low: ${refused.slice(0, 20).join(', ')}${refused.length > 20 ? ` and ${refused.length - 20} more` : ''}.`}
+        {refused.length > 0 && <Refused numbers={refused} />}
       </p>
       <CoverWays current="/cover" />
       <SectionHead title="By criticality" aside="1 stops the plant, 4 can wait" />
       <CriticalityTable counts={counts} />
       <SectionHead title="Sets" aside={all} />
       <CoverFilters path="/cover" filter={filter} areas={places} />
+      <PrintedLine site={name} timezone={timezone} asked={askedWords(filter, places)} />
       <p className="below-table screen-only">
         <Link className="to" href={`/cover/matrix${question}`}>
           The same sets as a matrix
@@ -64,3 +72,22 @@ export default answered(async function CoverPage({ searchParams }: PageProps<'/c
     </Sheet>
   );
 });
+
+/** So many plant numbers are told one by one. */
+const TOLD = 20;
+
+function Refused({ numbers }: { numbers: readonly string[] }) {
+  return (
+    <>
+      {' '}
+      Not counted, because their winding reads too low:{' '}
+      {numbers.slice(0, TOLD).map((number, i) => (
+        <Fragment key={number}>
+          {i > 0 && ', '}
+          <Tag>{number}</Tag>
+        </Fragment>
+      ))}
+      {numbers.length > TOLD && ` and ${numbers.length - TOLD} more`}.
+    </>
+  );
+}

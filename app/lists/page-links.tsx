@@ -19,6 +19,7 @@ export function PageLinks({
   all: number;
   what: string;
 }) {
+  const lastPage = Math.max(1, Math.ceil(all / perPage));
   const first = (page - 1) * perPage + 1;
   const to = (other: number) => `${path}${questionWith(path, query, { page: other === 1 ? null : String(other) })}`;
   return (
@@ -28,10 +29,10 @@ export function PageLinks({
           {what} {first} to {first + shown - 1} of {all}
         </span>
       )}
-      <span>
+      <span className="screen-only">
         {page > 1 && (
-          <Link className="to" href={to(page - 1)}>
-            Previous {perPage}
+          <Link className="to" href={to(Math.min(page - 1, lastPage))}>
+            {page > lastPage ? 'Back to its end' : `Previous ${perPage}`}
           </Link>
         )}{' '}
         {first + shown - 1 < all && shown > 0 && (

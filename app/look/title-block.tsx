@@ -9,7 +9,7 @@ const LONG = 14;
 
 /**
  * Tag large with what it serves, then cells; a phone shows the first three. The small form stands on pages below the
- * set. On paper it closes the sheet, with room for two names.
+ * set. On paper it closes the sheet, the small form heads it; both have room for two names.
  */
 export function TitleBlock({
   tag,

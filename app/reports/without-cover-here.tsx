@@ -35,7 +35,7 @@ export async function WithoutCoverHere({ actor, timezone }: { actor: Actor; time
       )}
       {sets > 0 && all === 0 && <p className="pt-3">Every set has a motor on a shelf that could go in.</p>}
       {lines.length > 0 && (
-        <ul className="lines">
+        <ul className="lines short">
           {lines.map(({ of: { setId, tag, service, criticality } }) => (
             <li key={setId}>
               <p className="line-name">

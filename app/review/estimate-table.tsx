@@ -1,3 +1,4 @@
+import { Fragment } from 'react';
 import type { EstimateMethod } from '@/lib/energy/estimates/estimate';
 import type { LoadEstimates } from '@/lib/energy/load-estimates';
 import { figure } from '@/lib/units/figure';
@@ -31,17 +32,21 @@ export function EstimateTable({ found }: { found: LoadEstimates }) {
           </thead>
           <tbody>
             {estimates.map(({ method, loadPct, lowPct, highPct, arithmetic, cite, caveats }) => (
-              <tr key={method}>
-                <th scope="row">
-                  {METHOD_WORDS[method]}
-                  <span className="label block">{[arithmetic, ...caveats].join('. ')}</span>
-                  <span className="label block">{cite}</span>
-                </th>
-                <td className="num">{figure(loadPct, 0)} %</td>
-                <td className="num">
-                  {figure(lowPct, 0)} to {figure(highPct, 0)} %
-                </td>
-              </tr>
+              <Fragment key={method}>
+                <tr>
+                  <th scope="row">{METHOD_WORDS[method]}</th>
+                  <td className="num">{figure(loadPct, 0)} %</td>
+                  <td className="num">
+                    {figure(lowPct, 0)} to {figure(highPct, 0)} %
+                  </td>
+                </tr>
+                <tr className="source">
+                  <td colSpan={3}>
+                    <span className="label block">{[`${arithmetic}.`, ...caveats].join(' ')}</span>
+                    <span className="label block">{cite}</span>
+                  </td>
+                </tr>
+              </Fragment>
             ))}
           </tbody>
         </DataTable>

@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import type { Cured } from '@/lib/register/review/cured';
 import type { ReviewFinding, YearlyCost } from '@/lib/review/finding';
 import type { ReviewRow } from '@/lib/review/list/row';
+import { figure } from '@/lib/units/figure';
 import { figuresOfFinding } from '../look/finding-figures';
 import { LoadRule } from '../look/load-rule';
 import { Tag } from '../look/tag';
@@ -53,7 +54,8 @@ function RowHead({ row }: { row: ReviewRow }) {
       </p>
       <p className="label">
         <bdi>{[service, area].filter((part) => part !== null).join(', ') || 'what it serves is not told'}</bdi>
-        {criticality !== null && `, criticality ${criticality}`}, motor{' '}
+        {criticality !== null && `, criticality ${criticality} of 4`}
+        {loadPct !== null && `, loaded to ${figure(loadPct, 0)} % of its rating`}, motor{' '}
         <Link className="to" href={motorPath(motor)}>
           <Tag>{motor}</Tag>
         </Link>

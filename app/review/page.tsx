@@ -8,6 +8,7 @@ import type { ReviewRuleId } from '@/lib/review/finding';
 import { answered } from '../answered';
 import { pageAsked, questionWith } from '../lists/asked-for';
 import { PageLinks } from '../lists/page-links';
+import { PrintedLine } from '../lists/printed-line';
 import { SectionHead } from '../look/section-head';
 import { Sheet } from '../look/sheet';
 import { today } from '../moment';
@@ -16,7 +17,7 @@ import { AcceptHere } from './accept-here';
 import { FindingLines } from './finding-lines';
 import { GroupTable } from './group-table';
 import { reviewAsked } from './review-asked';
-import { ReviewFilters } from './review-filters';
+import { askedWords, ReviewFilters } from './review-filters';
 import { findingsText, kwhText, moneyText, REVIEW_WORDS } from './review-words';
 import { SaidNote } from './said-note';
 
@@ -32,7 +33,7 @@ export default answered(async function ReviewPage({ searchParams }: PageProps<'/
   const question = questionWith('/review', query, {});
   const back = `/review${questionWith('/review', query, { page: page === 1 ? null : String(page) })}`;
   const actor = await whoMay('review.read', back);
-  const [places, { timezone, settings }] = await Promise.all([areas(actor), siteSettings(actor)]);
+  const [places, { name, timezone, settings }] = await Promise.all([areas(actor), siteSettings(actor)]);
   const found = await review(actor, { filter, today: today(timezone) }, { page, perPage: PER_PAGE });
   const { rows, sum, groups, sets, empty } = found;
   const { currency } = settings;
@@ -53,6 +54,7 @@ export default answered(async function ReviewPage({ searchParams }: PageProps<'/
       </p>
       <SaidNote query={query} />
       <ReviewFilters filter={filter} areas={places} />
+      <PrintedLine site={name} timezone={timezone} asked={askedWords(filter, places)} />
       {filter.group !== null && groups !== null && groups.length > 0 && (
         <GroupTable
           by={filter.group}
@@ -70,7 +72,7 @@ export default answered(async function ReviewPage({ searchParams }: PageProps<'/
       )}
       {sum.kwh > 0 && (
         <p className="pt-3">
-          Together {kwhText(sum.kwh)} a year
+          Part load takes {kwhText(sum.kwh)} a year more than full-load efficiency would
           {sum.moneyHundredths > 0 && `, ${moneyText(sum.moneyHundredths / 100, currency)}`}
           {sum.unpriced > 0 && `; of ${sum.unpriced} what it costs is not known`}.
         </p>

@@ -1,6 +1,7 @@
 import type { KnownArea } from '@/lib/register/queries/areas';
 import { REVIEW_RULES, URGENCIES } from '@/lib/review/finding';
 import { GROUPINGS, NO_AREA, REVIEW_SORTS, type ReviewFilter, STATES } from '@/lib/review/list/review-filter';
+import { areaWords } from '../lists/area-words';
 import { ActionButton } from '../look/action';
 import { Field, SelectField } from '../look/field';
 import { GROUP_WORDS, REVIEW_WORDS, SORT_WORDS, STATE_WORDS, URGENCY_WORDS } from './review-words';
@@ -59,6 +60,19 @@ export function ReviewFilters({ filter, areas }: { filter: ReviewFilter; areas: 
     </form>
   );
 }
+
+/** What a list was asked for, in words, part by part. */
+export const askedWords = (
+  { q, rule, areaId, criticality, urgency, state }: ReviewFilter,
+  areas: readonly KnownArea[],
+): (string | null)[] => [
+  rule === null ? null : REVIEW_WORDS[rule],
+  areaId === null ? null : areaId === NO_AREA ? 'of no area' : areaWords(areaId, areas),
+  criticality === null ? null : `criticality ${criticality} of 4`,
+  urgency === null ? null : URGENCY_WORDS[urgency],
+  STATE_WORDS[state],
+  q === null ? null : `the words “${q}”`,
+];
 
 const optionsOf = <T extends string>(values: readonly T[], words: Readonly<Record<T, string>>) =>
   values.map((value) => ({ value, words: words[value] }));

@@ -25,7 +25,7 @@ export function partLoadCost({ set, motor, by: { settings } }: ReviewCase): Year
     kind: 'known',
     kwh: kwh.value,
     money: kwh.value * price.value,
-    from: `${figure(kw)} kW × (1 / ${figure(now / 100, 3)} − 1 / ${figure(best / 100, 3)}) × ${figure(hours, 0)} h × ${figure(price.value, 4)} a kWh`,
+    from: `${figure(kw, 3)} kW × (1 / ${figure(now / 100, 4)} − 1 / ${figure(best / 100, 4)}) × ${figure(hours, 0)} h × ${figure(price.value, 4)} a kWh`,
   };
 }
 

@@ -54,6 +54,12 @@ test.each([
   expect(bought(ieClass).ratedEfficiencyPct).toMatchObject({ low: pct, high: pct });
 });
 
+test('a bought motor’s efficiency rests on its class, not on a plate that nobody has seen', () => {
+  const { ratedEfficiencyPct } = bought('IE3');
+  if (ratedEfficiencyPct.low === null) throw new Error(ratedEfficiencyPct.why);
+  expect(ratedEfficiencyPct.from).toMatch(/^nominal of IE3: .*60034-30-1/);
+});
+
 test('the better the class, the less it takes in a year', () => {
   const kwh = ['IE2', 'IE3', 'IE4'].map((ieClass) => bought(ieClass).kwhPerYear.low ?? Number.NaN);
   expect(kwh).toEqual([...kwh].sort((a, b) => b - a));

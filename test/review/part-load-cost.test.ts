@@ -21,6 +21,21 @@ describe('what part load costs in a year', () => {
     expect(found.money).toBeCloseTo(found.kwh * 0.2, 6);
   });
 
+  test.each([1.5, 2.98, 4.4, 5.8])(
+    'whoever works the printed figures out at %f kW comes to the same within a two-hundredth',
+    (shaftKw) => {
+      const found = partLoadCost(by(inPlace({ load: { shaftKw } }, row({ hp: 20, efficiencyPct: 93 })), TOLD));
+      if (found.kind !== 'known') throw new Error(JSON.stringify(found));
+      const printed = /^([\d.]+) kW × \(1 \/ ([\d.]+) − 1 \/ ([\d.]+)\) × ([\d.]+) h × ([\d.]+) a kWh$/.exec(
+        found.from,
+      );
+      const [kw = 0, now = 0, best = 0, hours = 0, price = 0] = (printed ?? []).slice(1).map(Number);
+      const kwh = kw * (1 / now - 1 / best) * hours;
+      expect(Math.abs(kwh / found.kwh - 1)).toBeLessThan(0.005);
+      expect(Math.abs((kwh * price) / found.money - 1)).toBeLessThan(0.005);
+    },
+  );
+
   test.each([
     ['hours that nobody told', { ...TOLD, hoursPerYear: null }, row({ hp: 20, efficiencyPct: 93 }), null],
     ['an efficiency that nobody told', TOLD, row({ hp: 20, efficiencyPct: null }), null],

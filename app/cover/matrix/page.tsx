@@ -2,14 +2,16 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { areas } from '@/lib/register/queries/areas';
 import { coverMatrix } from '@/lib/register/queries/cover-matrix';
+import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../../answered';
 import { coverAsked, questionWith } from '../../lists/asked-for';
+import { PrintedLine } from '../../lists/printed-line';
 import { Mark } from '../../look/mark';
 import { SectionHead } from '../../look/section-head';
 import { Sheet } from '../../look/sheet';
 import { VERDICT_WORDS } from '../../look/words';
 import { personOf, whoMay } from '../../who-is-here';
-import { CoverFilters } from '../cover-filters';
+import { askedWords, CoverFilters } from '../cover-filters';
 import { CoverWays } from '../cover-ways';
 import { MatrixTable } from './matrix-table';
 
@@ -24,7 +26,11 @@ export default answered(async function CoverMatrixPage({ searchParams }: PagePro
   const question = questionWith('/cover/matrix', query, {});
   const actor = await whoMay('register.read', `/cover/matrix${question}`);
   const filter = coverAsked(query);
-  const [places, matrix] = await Promise.all([areas(actor), coverMatrix(actor, filter, MOST)]);
+  const [places, { name, timezone }, matrix] = await Promise.all([
+    areas(actor),
+    siteSettings(actor),
+    coverMatrix(actor, filter, MOST),
+  ]);
   const { rows, columns, left, sets, motors } = matrix;
   return (
     <Sheet wide person={personOf(actor)} current="/desk" back={{ href: '/cover', words: 'Cover' }}>
@@ -37,18 +43,19 @@ export default answered(async function CoverMatrixPage({ searchParams }: PagePro
       <CoverWays current="/cover/matrix" />
       <SectionHead title="Sets and shelf motors" aside={`${sets} sets, ${motors} motors`} />
       <CoverFilters path="/cover/matrix" filter={filter} areas={places} />
+      <PrintedLine site={name} timezone={timezone} asked={askedWords(filter, places)} />
       {rows.length === 0 || columns.length === 0 ? (
         <p className="pt-3">{rows.length === 0 ? 'No set is like this.' : 'No motor stands on a shelf.'}</p>
       ) : (
         <>
-          <MatrixTable rows={rows} columns={columns} />
-          <ul className="below-table label">
+          <ul className="matrix-key label">
             {(['straight-swap', 'swap-with-work', 'check-first'] as const).map((verdict) => (
               <li className="with-mark" key={verdict}>
                 <Mark verdict={verdict} size="small" /> {VERDICT_WORDS[verdict]}
               </li>
             ))}
           </ul>
+          <MatrixTable rows={rows} columns={columns} />
         </>
       )}
       <LeftOut left={left} />

@@ -1,8 +1,11 @@
 import type { Metadata } from 'next';
+import type { CoverMotorFilter } from '@/lib/register/cover-filter';
 import { coverOfMotors } from '@/lib/register/queries/cover-of-motors';
+import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../../answered';
 import { coverMotorsAsked, pageAsked, questionWith } from '../../lists/asked-for';
 import { PageLinks } from '../../lists/page-links';
+import { PrintedLine } from '../../lists/printed-line';
 import { ActionButton } from '../../look/action';
 import { Field, SelectField } from '../../look/field';
 import { SectionHead } from '../../look/section-head';
@@ -28,22 +31,27 @@ export default answered(async function CoverMotorsPage({ searchParams }: PagePro
   const actor = await whoMay('register.read', `/cover/motors${question}`);
   const { used: number, ...filter } = coverMotorsAsked(query);
   const page = pageAsked(query);
-  const { lines, all, idle, needed, used } = await coverOfMotors(actor, filter, number, { page, perPage: PER_PAGE });
+  const [{ name, timezone }, { lines, all, idle, needed, used }] = await Promise.all([
+    siteSettings(actor),
+    coverOfMotors(actor, filter, number, { page, perPage: PER_PAGE }),
+  ]);
   return (
     <Sheet wide person={personOf(actor)} current="/desk" back={{ href: '/cover', words: 'Cover' }}>
       <h1 className="page">Cover by shelf motor</h1>
       <p className="mt-2">
         {needed === 1 ? '1 motor is' : `${needed} motors are`} the last for some set; {idle} could go into no set of the
-        site.
+        site. “Alike”: so many on the shelves are judged the same, itself among them. “Used tonight”: how many sets
+        would then have no shelf motor left, and how many a single one.
       </p>
       <CoverWays current="/cover/motors" />
       {number !== null && <UsedTonight number={number} used={used} />}
       <SectionHead title="Motors on the shelves" aside={all} />
-      <form action="/cover/motors" className="filters">
+      <form action="/cover/motors" className="filters screen-only">
         <Field label="Words" name="q" type="search" defaultValue={filter.q} maxLength={100} autoComplete="off" />
         <SelectField label="Worth" name="state" empty="Any" options={STATES} defaultValue={filter.state ?? ''} />
         <ActionButton second>Show</ActionButton>
       </form>
+      <PrintedLine site={name} timezone={timezone} asked={askedWords(filter)} />
       {lines.length === 0 ? (
         <p className="pt-3">{all > 0 ? 'The list ends before this page.' : 'No shelf motor is like this.'}</p>
       ) : (
@@ -62,3 +70,8 @@ export default answered(async function CoverMotorsPage({ searchParams }: PagePro
     </Sheet>
   );
 });
+
+const askedWords = ({ q, state }: CoverMotorFilter): (string | null)[] => [
+  STATES.find(({ value }) => value === state)?.words ?? null,
+  q === null ? null : `the words “${q}”`,
+];

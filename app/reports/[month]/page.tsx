@@ -86,10 +86,12 @@ export default answered(async function MonthPage({ params }: Props) {
         <Happened report={report} timezone={timezone} isNow={month.isNow} />
       )}
       {!month.isToCome && may(actor, 'review.read') && <ReviewMonthHere actor={actor} month={month} />}
-      <Suspense fallback={<p className="pt-3">The shelves are being looked at, about a second.</p>}>
-        <WithoutCoverHere actor={actor} timezone={timezone} />
-      </Suspense>
-      {may(actor, 'register.export') && (
+      {!month.isToCome && (
+        <Suspense fallback={<p className="pt-3">The shelves are being looked at, about a second.</p>}>
+          <WithoutCoverHere actor={actor} timezone={timezone} />
+        </Suspense>
+      )}
+      {!month.isToCome && may(actor, 'register.export') && (
         <p className="below-table label screen-only">
           <span>
             This month as a file:{' '}
@@ -99,9 +101,11 @@ export default answered(async function MonthPage({ params }: Props) {
           </span>
         </p>
       )}
-      <ActionBar>
-        <PrintButton />
-      </ActionBar>
+      {!month.isToCome && (
+        <ActionBar>
+          <PrintButton />
+        </ActionBar>
+      )}
     </Sheet>
   );
 });

@@ -3,60 +3,72 @@ import { GridRows } from '@visx/grid';
 import { Group } from '@visx/group';
 import { scaleBand, scaleLinear } from '@visx/scale';
 import { Bar } from '@visx/shape';
-import { CHART_AXIS } from './chart-axis';
+import { CHART_AXIS, CHART_SIZES, type ChartSize, namesApart } from './chart-axis';
 
-const WIDTH = 640;
-const HEIGHT = 260;
-const LEFT = 56;
+const HEIGHT = 270;
+const LEFT = 60;
+/** px that the last name may stand out. */
+const RIGHT = 8;
 const TOP = 12;
-const BOTTOM = 40;
+const BOTTOM = 60;
 
-/** Columns in ink over a scale, drawn on the server; `hatched` ones stand apart by their hatch. Its table stands beside it. */
-export function ColumnChart({
-  id,
-  name,
-  columns,
-  unit,
-}: {
+interface Columns {
   /** Its own on the page. */
   id: string;
   /** A sentence for those who cannot see it. */
   name: string;
-  columns: readonly { label: string; value: number; isHatched?: boolean }[];
+  /** Null leaves its place empty. */
+  columns: readonly { label: string; value: number | null; isHatched?: boolean }[];
   unit: string;
-}) {
-  const x = scaleBand({ domain: columns.map(({ label }) => label), range: [LEFT, WIDTH], padding: 0.2 });
-  const most = Math.max(1, ...columns.map(({ value }) => value));
+  /** What the columns stand for, under them. */
+  across: string;
+}
+
+/** Columns in ink over a scale, drawn on the server; `hatched` ones stand apart by their hatch. Its table stands beside it. */
+export function ColumnChart(asked: Columns) {
+  return CHART_SIZES.map((size) => <OneSize key={size.size} {...asked} {...size} />);
+}
+
+function OneSize({ id, name, columns, unit, across, size, width }: Columns & ChartSize) {
+  const hatch = `${id}-hatch-${size}`;
+  const x = scaleBand({ domain: columns.map((_column, i) => i), range: [LEFT, width - RIGHT], padding: 0.2 });
+  const most = Math.max(1, ...columns.map(({ value }) => value ?? 0));
   const y = scaleLinear({ domain: [0, most], range: [HEIGHT - BOTTOM, TOP], nice: true });
-  // So many names fit beside each other.
-  const every = Math.ceil(columns.length / 14);
+  const labels = columns.map(({ label }) => label);
+  const every = namesApart(labels, x.step());
   return (
-    <svg className="chart" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={name}>
+    <svg className={`chart ${size}`} viewBox={`0 0 ${width} ${HEIGHT}`} role="img" aria-label={name}>
       <defs>
-        <pattern id={`${id}-hatch`} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <pattern id={hatch} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
           <line y2="6" className="chart-hatch" />
         </pattern>
       </defs>
-      <GridRows scale={y} left={LEFT} width={WIDTH - LEFT} numTicks={4} className="chart-grid" stroke="currentColor" />
+      <GridRows scale={y} left={LEFT} width={width - LEFT} numTicks={4} className="chart-grid" stroke="currentColor" />
       <Group>
-        {columns.map(({ label, value, isHatched }) => (
-          <Bar
-            key={label}
-            x={x(label) ?? 0}
-            y={y(value)}
-            width={x.bandwidth()}
-            height={HEIGHT - BOTTOM - y(value)}
-            {...(isHatched === true
-              ? { className: 'chart-column-hatched', fill: `url(#${id}-hatch)` }
-              : { className: 'chart-column' })}
-          />
-        ))}
+        {columns.map(
+          ({ label, value, isHatched }, i) =>
+            value !== null && (
+              <Bar
+                key={label}
+                x={x(i) ?? 0}
+                y={y(value)}
+                width={x.bandwidth()}
+                height={HEIGHT - BOTTOM - y(value)}
+                {...(isHatched === true
+                  ? { className: 'chart-column-hatched', fill: `url(#${hatch})` }
+                  : { className: 'chart-column' })}
+              />
+            ),
+        )}
       </Group>
-      <AxisLeft scale={y} left={LEFT} numTicks={4} label={unit} labelOffset={36} {...CHART_AXIS} />
+      <AxisLeft scale={y} left={LEFT} numTicks={4} label={unit} labelOffset={38} {...CHART_AXIS} />
       <AxisBottom
         scale={x}
         top={HEIGHT - BOTTOM}
-        tickValues={columns.flatMap(({ label }, i) => (i % every === 0 ? [label] : []))}
+        tickValues={columns.flatMap((_column, i) => (i % every === 0 ? [i] : []))}
+        tickFormat={(i) => labels[i] ?? ''}
+        label={across}
+        labelOffset={18}
         {...CHART_AXIS}
       />
     </svg>

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import { answered } from '@/app/answered';
+import { PrintedLine } from '@/app/lists/printed-line';
 import { DataTable } from '@/app/look/data-table';
 import { SectionHead } from '@/app/look/section-head';
 import { Sheet } from '@/app/look/sheet';
@@ -7,6 +8,7 @@ import { isoDay } from '@/app/moment';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { type KnownDay, reviewCharts } from '@/lib/register/queries/review-charts';
 import { siteSettings } from '@/lib/register/queries/site-settings';
+import { everyDay } from '@/lib/review/charts/every-day';
 import type { LoadHistogram } from '@/lib/review/charts/load-histogram';
 import type { AreaLoss } from '@/lib/review/charts/losses-by-area';
 import { kwhText, moneyText } from '../review-words';
@@ -18,11 +20,15 @@ export const metadata: Metadata = { title: 'Set review, charts' };
 /** How loaded the site's motors are, what they lose in a year by area, and how the review went day by day. */
 export default answered(async function ReviewChartsPage() {
   const actor = await whoMay('review.read', '/review/charts');
-  const [{ settings }, { loads, losses, days }] = await Promise.all([siteSettings(actor), reviewCharts(actor)]);
+  const [{ name, timezone, settings }, { loads, losses, days }] = await Promise.all([
+    siteSettings(actor),
+    reviewCharts(actor),
+  ]);
   const { currency } = settings;
   return (
     <Sheet wide person={personOf(actor)} current="/desk" back={{ href: '/review', words: 'Set review' }}>
       <h1 className="page">Set review, charts</h1>
+      <PrintedLine site={name} timezone={timezone} asked={[]} />
       <Loads loads={loads} />
       <Losses losses={losses} currency={currency} />
       <Days days={days} currency={currency} />
@@ -43,15 +49,16 @@ function Loads({ loads: { bins, unknown } }: { loads: LoadHistogram }) {
         id="loads"
         name="How many sets are loaded how far at duty, in steps of ten per cent; the table below has the figures"
         unit="sets"
+        across="load, % of rated power"
         columns={bins.map(({ fromPct, toPct, sets }) => ({
-          label: toPct === null ? `${fromPct}+` : String(fromPct),
+          label: toPct === null ? `${fromPct}+` : `${fromPct}–${toPct}`,
           value: sets,
           isHatched: fromPct < OVERSIZED_PCT,
         }))}
       />
       <p className="label pt-2">
-        Hatched: under {OVERSIZED_PCT} %, oversized. Of {unknown} {unknown === 1 ? 'set' : 'sets'} the load is not
-        known.
+        Hatched: under {OVERSIZED_PCT} %, oversized.{' '}
+        {unknown > 0 && `Of ${unknown} ${unknown === 1 ? 'set' : 'sets'} the load is not known.`}
       </p>
       <DataTable name="Sets by load at duty">
         <thead>
@@ -129,8 +136,15 @@ function Losses({ losses, currency }: { losses: readonly AreaLoss[]; currency: s
 /** As many days as the chart shows; the table has all that are kept of a year. */
 const SHOWN_DAYS = 90;
 
+const AT_THE_END = 'at the end of the day';
+
+/** "23 Oct"; the year stands in the table. */
+const shortDay = (day: string): string => isoDay(day).replace(/ \d{4}$/, '');
+
 function Days({ days, currency }: { days: readonly KnownDay[]; currency: string | null }) {
-  const last = days.slice(-SHOWN_DAYS);
+  const shown = everyDay(days).slice(-SHOWN_DAYS);
+  const columnsOf = (value: (of: KnownDay) => number) =>
+    shown.map(({ day, of }) => ({ label: shortDay(day), value: of === null ? null : value(of) }));
   return (
     <section>
       <SectionHead title="Day by day" aside="open findings and what they cost a year" />
@@ -141,15 +155,20 @@ function Days({ days, currency }: { days: readonly KnownDay[]; currency: string 
           <ColumnChart
             id="open"
             name="Open findings at the end of each day; the table below has the figures"
-            unit="open"
-            columns={last.map(({ day, open }) => ({ label: day.slice(5), value: open }))}
+            unit="open findings"
+            across={AT_THE_END}
+            columns={columnsOf(({ open }) => open)}
           />
           <ColumnChart
             id="money"
             name="What the open findings cost in a year, as they stood at the end of each day; the table below has the figures"
             unit={`${currency ?? 'money'} a year`}
-            columns={last.map(({ day, moneyHundredths }) => ({ label: day.slice(5), value: moneyHundredths / 100 }))}
+            across={AT_THE_END}
+            columns={columnsOf(({ moneyHundredths }) => moneyHundredths / 100)}
           />
+          {shown.some(({ of }) => of === null) && (
+            <p className="label pt-2">A place without a column: that day is not kept, and nothing is known of it.</p>
+          )}
           <DataTable name="Findings day by day">
             <thead>
               <tr>

@@ -52,7 +52,7 @@ export function byOutput(read: ReadingCase): LoadEstimate | NotMade {
     loadPct: 100 * load,
     lowPct: 100 * load * (1 - off),
     highPct: 100 * load * (1 + off),
-    arithmetic: `${figure(inputKw, 2)} kW × ${figure(at, 3)} (efficiency at that load) = ${figure(inputKw * at, 2)} kW; / ${figure(ratedKw, 2)} kW = ${figure(100 * load, 1)} %`,
+    arithmetic: `${figure(inputKw, 2)} kW × ${figure(at, 3)} (efficiency at that load) = ${figure(inputKw * at, 2)} kW; ${figure(inputKw * at, 2)} kW / ${figure(ratedKw, 2)} kW = ${figure(100 * load, 1)} %`,
     cite: `output = input × η(load), solved: a compressor library after the DOE load fact sheet (read in one text); part load: its Figure 1 (read in one text); band: ${BAND}`,
     caveats: driveCaveat(isDriveFed),
   };

@@ -3,6 +3,7 @@ import type { Motor } from '@/lib/plant/motor';
 import type { PumpSet } from '@/lib/plant/set';
 import { CRITICALITIES, type IeClass, type SiteSettings } from '@/lib/plant/site-settings';
 import { REWIND_BY_GOOD_PRACTICE } from '@/lib/standards/tables/rewind-effect';
+import { figure } from '@/lib/units/figure';
 import { type LifeCycleCost, lifeCycleCost } from '../life-cycle-cost';
 import { noRange, type Range, rangeOf, rangeOfBoth } from '../range';
 import type { RunningAtDuty } from '../running-at-duty';
@@ -111,7 +112,7 @@ function bought(
   const { set, settings } = asked;
   const efficiency = efficiencyInClass(set, motor, ieClass);
   const asBought = withEfficiency(motor, efficiency.value);
-  const running = withReason(runningOf(set, asBought, { ...settings, unprintedClass: null }), efficiency);
+  const running = asOfClass(runningOf(set, asBought, { ...settings, unprintedClass: null }), efficiency);
   const row = {
     moment: 'next-failure',
     motor: asBought,
@@ -123,9 +124,9 @@ function bought(
   ]);
 }
 
-/** Where a class has no figure, that is why, not a plate that prints none. */
-function withReason(running: RunningAtDuty, efficiency: WorkedOut): RunningAtDuty {
-  if (efficiency.value !== null) return running;
+/** The figure is that of the class, not of a plate; and where a class has none, that is why, not a plate that prints none. */
+function asOfClass(running: RunningAtDuty, efficiency: WorkedOut): RunningAtDuty {
+  if (efficiency.value !== null) return { ...running, ratedEfficiencyPct: efficiency };
   const needs = ['ratedEfficiencyPct', 'efficiencyPct', 'inputKw', 'lossesKw', 'kwhPerYear', 'moneyPerYear'] as const;
   return { ...running, ...Object.fromEntries(needs.map((key) => [key, efficiency])) };
 }
@@ -142,7 +143,7 @@ function afterRepair(asked: Asked, motor: Motor, repairPrice: number | null): Ne
     hoursDown: downUntilRepaired(motor.ratings.find(({ kw }) => kw !== null)?.kw ?? null, hours, settings),
   };
   return rowOf(asked, row, changed(toPts), changed(fromPts), { purchase: repairPrice, workHours: hours }, [
-    `From ${fromPts} to +${toPts} points: ${cite}. A shop that nobody manages may cost 1 to 2 points.`,
+    `From ${figure(fromPts)} to +${figure(toPts)} points: ${cite}. A shop that nobody manages may cost 1 to 2 points.`,
     'The set stands while the motor is away; with a spare in its place it does not.',
   ]);
 }
@@ -167,7 +168,7 @@ function rowOf(
     });
   return {
     ...row,
-    ratedEfficiencyPct: over('ratedEfficiencyPct', 'full-load efficiency'),
+    ratedEfficiencyPct: over('ratedEfficiencyPct', 'that of the motor there is, changed by its rewinding'),
     kwhPerYear: over('kwhPerYear', 'input × hours run in a year'),
     moneyPerYear,
     moreShaftKw: moreShaft(now, best),

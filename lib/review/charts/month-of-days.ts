@@ -1,3 +1,5 @@
+import { dayAfter } from './every-day';
+
 /** How the review stood at the end of a day of a site, and what had changed since the day kept before. */
 export interface ReviewedDay {
   /** YYYY-MM-DD where the site is. */
@@ -64,7 +66,3 @@ export function monthOfDays(
     closed: isTold ? told.reduce((sum, one) => sum + one.closed, 0) : null,
   };
 }
-
-const DAY_MS = 86_400_000;
-
-const dayAfter = (day: string): string => new Date(Date.parse(`${day}T00:00:00Z`) + DAY_MS).toISOString().slice(0, 10);

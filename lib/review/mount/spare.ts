@@ -10,7 +10,7 @@ export function spare({ motor, known: { spares } }: ReviewCase): ReviewFinding |
   const hard = hardToReplace(motor);
   if (hard === null || spares === null || spares > 0) return null;
   return raised({
-    ...{ rule: 'spare', urgency: 'plan', have: spares, need: 1, unit: 'spares', cite: hard.cite },
+    ...{ rule: 'spare', urgency: 'plan', have: spares, need: 1, unit: null, cite: hard.cite },
     says: `${hard.says} No motor on the shelves could go in for it.`,
     figures: { frame: motor.frame, shaftMm: motor.measured.shaftDiameterMm },
   });

@@ -45,13 +45,14 @@ function linesOf(label: string, of: PerPhase, names: readonly string[], unit: st
   const mean = meanRead(of);
   if (mean === null) return [];
   const uneven = unevenPct(of);
-  const each = of.flatMap((one, i) => (one === null ? [] : [`${names[i]} ${figure(one, 2)} ${unit}`])).join(', ');
-  return [
-    {
-      label,
-      value: uneven === null ? each : `${each}; mean ${figure(mean, 1)} ${unit}, uneven by ${figure(uneven, 1)} %`,
-    },
-  ];
+  const each = of.flatMap((one, i) => (one === null ? [] : [`${names[i]} ${figure(one, 2)} ${unit}`]));
+  const sum = uneven === null ? [] : [`mean ${figure(mean, 1)} ${unit}`, `uneven by ${figure(uneven, 1)} %`];
+  const value = [...each, ...sum].map((text) => (
+    <span key={text} className="block nowrap">
+      {text}
+    </span>
+  ));
+  return [{ label, value }];
 }
 
 const told = (label: string, value: number | null, unit: string) =>

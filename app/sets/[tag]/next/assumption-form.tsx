@@ -1,4 +1,5 @@
 import { ActionButton } from '@/app/look/action';
+import { Facts } from '@/app/look/facts';
 import { Field } from '@/app/look/field';
 import { SectionHead } from '@/app/look/section-head';
 import { nextPath } from '@/app/paths';
@@ -18,13 +19,13 @@ export function AssumptionForm({
   return (
     <section>
       <SectionHead title="What it rests on" aside="changed here, it holds for this page alone" />
-      <form action={nextPath(tag)} className="filters">
+      <form action={nextPath(tag)} className="filters with-hints screen-only">
         {assumptions.map((one) => (
           <Field
             key={one.name}
             label={one.label}
             name={one.name}
-            unit={one.unit === 'money' ? (currency ?? 'money') : one.unit}
+            unit={unitOf(one, currency)}
             inputMode={one.name === 'growth' ? 'text' : 'decimal'}
             autoComplete="off"
             maxLength={24}
@@ -35,8 +36,20 @@ export function AssumptionForm({
         ))}
         <ActionButton second>Work it out</ActionButton>
       </form>
+      <div className="print-only">
+        <Facts rows={assumptions.map((one) => ({ label: one.label, value: printed(one, currency) }))} />
+      </div>
     </section>
   );
+}
+
+const unitOf = ({ unit }: Assumption, currency: string | null) => (unit === 'money' ? (currency ?? 'money') : unit);
+
+/** On paper nothing can be typed: the figure itself stands there, and whose it is. */
+function printed(one: Assumption, currency: string | null): string {
+  if (one.value === null) return 'not told';
+  const whose = one.from === 'address' ? 'typed for this page' : 'of the site’s settings';
+  return `${figure(one.value, 4)} ${unitOf(one, currency)}, ${whose}`;
 }
 
 function hintOf({ from, value }: Assumption): string {

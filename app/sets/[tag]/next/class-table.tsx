@@ -1,8 +1,8 @@
 import { DataTable } from '@/app/look/data-table';
-import type { ClassCostsAtLoad } from '@/lib/energy/class-costs';
+import type { ClassCost, ClassCostsAtLoad } from '@/lib/energy/class-costs';
 import { IE_CLASSES } from '@/lib/plant/site-settings';
 import { figure } from '@/lib/units/figure';
-import { workedText } from './shown';
+import { NOT_KNOWN, workedText } from './shown';
 
 /** What a motor of this rating takes in a year at part load, class by class. */
 export function ClassTable({ costs, money }: { costs: readonly ClassCostsAtLoad[]; money: string }) {
@@ -13,7 +13,7 @@ export function ClassTable({ costs, money }: { costs: readonly ClassCostsAtLoad[
           <th scope="col">Load</th>
           {IE_CLASSES.map((ieClass) => (
             <th key={ieClass} scope="col" className="num">
-              {ieClass}: %, kWh, {money}
+              {ieClass}
             </th>
           ))}
         </tr>
@@ -24,9 +24,7 @@ export function ClassTable({ costs, money }: { costs: readonly ClassCostsAtLoad[
             <th scope="row">{figure(loadPct, 0)} %</th>
             {classes.map((one) => (
               <td key={one.ieClass} className="num">
-                {workedText(one.efficiencyPct, 1)}
-                <span className="block">{workedText(one.kwhPerYear)}</span>
-                <span className="block">{workedText(one.moneyPerYear)}</span>
+                <ClassCell cost={one} money={money} />
               </td>
             ))}
           </tr>
@@ -34,4 +32,19 @@ export function ClassTable({ costs, money }: { costs: readonly ClassCostsAtLoad[
       </tbody>
     </DataTable>
   );
+}
+
+/** Its efficiency, and what it takes, each with its unit; what is not known of a class is said once. */
+function ClassCell({ cost: { efficiencyPct, kwhPerYear, moneyPerYear }, money }: { cost: ClassCost; money: string }) {
+  const told = [
+    { of: efficiencyPct, text: `${workedText(efficiencyPct, 1)} %` },
+    { of: kwhPerYear, text: `${workedText(kwhPerYear)} kWh` },
+    { of: moneyPerYear, text: `${workedText(moneyPerYear)} ${money}` },
+  ].filter(({ of }) => of.value !== null);
+  if (told.length === 0) return NOT_KNOWN;
+  return told.map(({ text }) => (
+    <span key={text} className="block">
+      {text}
+    </span>
+  ));
 }

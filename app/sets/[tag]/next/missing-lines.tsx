@@ -17,7 +17,7 @@ export function MissingLines({ missing }: { missing: readonly Missing[] }) {
                 `Enter it ${where}.`
               ) : (
                 <Link className="to" href={href}>
-                  Enter it <bdi>{where}</bdi>
+                  <bdi>Enter it {where}</bdi>
                 </Link>
               )}
             </p>

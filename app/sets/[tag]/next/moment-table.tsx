@@ -55,7 +55,7 @@ export function MomentTable({
             </td>
             <td className="num">{rangeText(row.kwhPerYear)}</td>
             <td className="num">{rangeText(row.moneyPerYear)}</td>
-            <td className="num">{rangeText(row.hoursDown, 1)}</td>
+            <td className="num">{rangeText(row.hoursDown, 2)}</td>
             <td className="num">{rangeText(row.ratedEfficiencyPct, 1)}</td>
           </tr>
         ))}

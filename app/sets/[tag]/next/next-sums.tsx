@@ -8,7 +8,7 @@ import { figure } from '@/lib/units/figure';
 import { ClassTable } from './class-table';
 import { LifeCycleTable } from './life-cycle-table';
 import { MomentTable } from './moment-table';
-import { reasonsOf } from './shown';
+import { reasonsOf, sourcesOf } from './shown';
 import { SpeedTable } from './speed-table';
 
 /** The tables of the page, and why what is not known is not. */
@@ -41,14 +41,20 @@ export function NextSums({
       {alternatives.onShelf.length === 0 && <p className="pt-3">Nothing on the shelves fits tonight.</p>}
       {alternatives.toBuy.length === 0 && <p className="pt-3">No standard rating to buy answers this set.</p>}
       {now.assumes !== null && <p className="label pt-2">Assumes: {now.assumes}.</p>}
+      {sourcesOf(rows).map(({ what, from }) => (
+        <p key={`${what} ${from}`} className="label pt-2">
+          {what}: {from}.
+        </p>
+      ))}
       {reasons.length > 0 && (
-        <ul className="history">
-          {reasons.map((reason) => (
-            <li key={reason}>
-              <p>{reason}</p>
-            </li>
-          ))}
-        </ul>
+        <>
+          <p className="pt-3">Why a figure is not known:</p>
+          <ul className="cautions">
+            {reasons.map((reason) => (
+              <li key={reason}>{reason}</li>
+            ))}
+          </ul>
+        </>
       )}
       <SectionHead title="What its speed takes" aside="a better motor slips less and runs faster" />
       <SpeedTable rows={rows} />
@@ -59,6 +65,10 @@ export function NextSums({
       </p>
       <SectionHead title="A year at part load, by class" aside="nominal figures of IEC 60034-30-1 or NEMA MG 1" />
       <ClassTable costs={costs} money={money} />
+      <p className="label pt-2">
+        Carried from full load to each load by the US DOE fact sheet, Figure 1 (read in one text); all hours run at that
+        load.
+      </p>
       <SectionHead title="Life-cycle cost" aside="present value" />
       <LifeCycleTable rows={rows} money={money} />
       {notes.map((note) => (

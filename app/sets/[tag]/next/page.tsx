@@ -1,11 +1,12 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { answered } from '@/app/answered';
 import { SectionHead } from '@/app/look/section-head';
 import { Sheet } from '@/app/look/sheet';
 import { Tag } from '@/app/look/tag';
 import { TitleBlock } from '@/app/look/title-block';
 import { dayText, today } from '@/app/moment';
-import { nextPath, setPath, written } from '@/app/paths';
+import { candidatesPath, nextPath, setPath, written } from '@/app/paths';
 import { personOf, whoMay } from '@/app/who-is-here';
 import { may } from '@/lib/auth/may';
 import { CRITICALITIES } from '@/lib/plant/site-settings';
@@ -51,23 +52,49 @@ export default answered(async function NextFailurePage({ params, searchParams }:
         ]}
       />
       {set.failed === null ? (
-        <p className="pt-4">No motor stands here: there is nothing to set beside what could come.</p>
+        <NoMotor tag={row.tag} />
       ) : (
-        <NextSums
-          {...{ set, motor: set.failed, settings: told.settings }}
-          alternatives={alternativesOf(ranked, told)}
-          // A cost of an hour down that was typed holds whether or not anybody said how critical the set is.
-          criticality={criticality ?? CRITICALITIES[0]}
-        />
+        <>
+          <NextSums
+            {...{ set, motor: set.failed, settings: told.settings }}
+            alternatives={alternativesOf(ranked, told)}
+            // A cost of an hour down that was typed holds whether or not anybody said how critical the set is.
+            criticality={criticality ?? CRITICALITIES[0]}
+          />
+          <MissingLines missing={missing} />
+          <AssumptionForm tag={row.tag} assumptions={told.assumptions} currency={ofSite.currency} />
+          <Reckoned />
+        </>
       )}
-      <MissingLines missing={missing} />
-      <AssumptionForm tag={row.tag} assumptions={told.assumptions} currency={ofSite.currency} />
-      <SectionHead title="How it is reckoned" />
-      <p className="pt-3">
-        All hours at the greatest continuous duty. Price, work and downtime fall now, the energy of each year at its
-        end, at its price by then, brought to present value: the sum of (1 + g)^(t − 1) / (1 + r)^t over the years.
-        Repairs to come, taxes and what is left at the end are not in it. A competent person decides.
-      </p>
     </Sheet>
   );
 });
+
+/** How the figures follow from what they rest on. */
+function Reckoned() {
+  return (
+    <>
+      <SectionHead title="How it is reckoned" />
+      <p className="pt-3">
+        All hours at the greatest continuous duty: kWh a year = load at the motor’s shaft / its efficiency at that load
+        × hours run; where a motor turns faster, the load is that of its own speed. Price, work and downtime fall now,
+        the energy of each year at its end, at its price by then, brought to present value: the sum of (1 + g)^(t − 1) /
+        (1 + r)^t over the years. Repairs to come, taxes and what is left at the end are not in it. A competent person
+        decides.
+      </p>
+    </>
+  );
+}
+
+function NoMotor({ tag }: { tag: string }) {
+  return (
+    <>
+      <p className="pt-4">No motor stands here: there is nothing to set beside what could come.</p>
+      <p className="screen-only">
+        <Link className="to" href={candidatesPath(tag)}>
+          What can go in
+        </Link>
+      </p>
+    </>
+  );
+}

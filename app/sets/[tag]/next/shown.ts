@@ -38,3 +38,19 @@ export function reasonsOf(rows: readonly NextFailureRow[]): string[] {
   ]);
   return [...new Set(reasons)];
 }
+
+/** What the figures of these rows rest on, each once, by what they are figures of. */
+export function sourcesOf(rows: readonly NextFailureRow[]): { what: string; from: string }[] {
+  const of = (what: string, ranges: readonly Range[]) =>
+    [...new Set(ranges.flatMap((range) => (range.low === null ? [] : [range.from])))].map((from) => ({ what, from }));
+  return [
+    ...of(
+      'Hours down',
+      rows.map(({ hoursDown }) => hoursDown),
+    ),
+    ...of(
+      'Efficiency at full load',
+      rows.map(({ ratedEfficiencyPct }) => ratedEfficiencyPct),
+    ),
+  ];
+}
