@@ -38,6 +38,10 @@ export interface Line {
   value: (asked: Motor, set: PumpSet) => string | null;
   /** Of several sets: `asked` takes the one motor's own figure, `each` says what every set has. */
   of: 'asked' | 'each';
+  /** Of several sets, the one value that is enough for all of them; null: one of them has not told it. Absent: each value once. */
+  strictest?: (sets: readonly PumpSet[]) => string | null;
+  /** That `asked` need not be it at all: said only where every set tells so, since an untold one may ask it. */
+  isNothing?: (asked: Motor) => boolean;
   /** Absent: always asked. A line that no set asks is left out. */
   isAsked?: (asked: Motor, set: PumpSet) => boolean;
 }

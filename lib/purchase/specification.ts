@@ -34,15 +34,14 @@ export function specification(asking: readonly Asking[], asked: Motor, asOf: str
 
 /** The line as the sets ask it together; empty where none of them asks it. */
 function demandOf(line: Line, asking: readonly Asking[], asked: Motor): Demand[] {
-  const { id, label, criterion, isAsked, of } = line;
+  const { id, label, criterion, isAsked } = line;
   const askers = isAsked === undefined ? asking : asking.filter(({ own, set }) => isAsked(own, set));
   const [first] = askers;
   if (first === undefined) return [];
   const each = askers.map(({ own, set }) => ({ tag: set.tag, value: line.value(own, set), set }));
-  const told = each.filter(({ value }) => value !== null);
-  const ruling = told[0]?.set ?? first.set;
   const texts = new Set(each.map(({ value }) => value));
-  const value = of === 'asked' ? line.value(asked, ruling) : joined(told);
+  const ruling = rulingOf(line, each, asked) ?? first.set;
+  const value = valueOf(line, each, asked, ruling);
   return [
     {
       ...{ id, label, criterion, value },
@@ -52,5 +51,24 @@ function demandOf(line: Line, asking: readonly Asking[], asked: Motor): Demand[]
   ];
 }
 
-const joined = (told: readonly { value: string | null }[]): string | null =>
-  [...new Set(told.map(({ value }) => value))].join('; ') || null;
+/** What one set asks by itself. */
+interface Own {
+  value: string | null;
+  set: PumpSet;
+}
+
+/** The set whose reason stands: the first that asks just what is asked of all, else the first that tells anything. */
+function rulingOf(line: Line, each: readonly Own[], asked: Motor): PumpSet | undefined {
+  const told = each.filter(({ value }) => value !== null);
+  return (told.find(({ value, set }) => value === line.value(asked, set)) ?? told[0])?.set;
+}
+
+function valueOf({ of, value, strictest, isNothing }: Line, each: readonly Own[], asked: Motor, ruling: PumpSet) {
+  if (isNothing?.(asked) === true && each.some((one) => one.value === null)) return null;
+  if (strictest !== undefined) return strictest(each.map(({ set }) => set));
+  return of === 'asked' ? value(asked, ruling) : joined(each);
+}
+
+/** Each value that is told, once; null: none is. */
+const joined = (each: readonly Own[]): string | null =>
+  [...new Set(each.flatMap(({ value }) => (value === null ? [] : [value])))].join('; ') || null;

@@ -196,6 +196,46 @@ test('what one set does not tell stays to be told for it, and the others’ stan
   });
 });
 
+test.each([
+  ['area', around({ classification: null }), { surroundings: { ip: 'IP55', ambientC: 40 } }],
+  ['certificates', around({ classification: null }), { surroundings: { ip: 'IP55', ambientC: 40 } }],
+  ['washdown', around({ washdown: false }), around({})],
+  ['drive', {}, { supply: { phases: 3, volts: 480, hertz: 60 } }],
+] as const)('that nothing is asked (%s) is said only where every set tells it', (id, told, untold) => {
+  expect(linesOf(place(told), place({ tag: 'P-2', ...told }))[id]?.value).toEqual(expect.any(String));
+  for (const sets of [
+    [place(told), place({ tag: 'P-2', ...untold })],
+    [place(untold), place({ tag: 'P-2', ...told })],
+  ])
+    expect(linesOf(...sets)[id]?.value).toBeNull();
+});
+
+describe('a limit of several sets is the strictest of theirs', () => {
+  const trip = (instantaneousTripA: number) => ({ supply: { ...supply, instantaneousTripA } });
+  const high = (altitudeM: number) => around({ altitudeM });
+  const load = (shaftKw: number) => ({
+    load: { kind: 'constant-torque', shaftKw, atPumpRpm: 1750, breakawayPct: 100 } as const,
+  });
+  test.each<[string, Partial<PumpSetInput>, Partial<PumpSetInput>, string]>([
+    ['load', load(2), load(3.1), '3.1 kW'],
+    ['inrush', trip(120), trip(80), '80 A'],
+    ['altitude', high(200), high(1400), '1400 m'],
+  ])('%s', (id, one, other, value) => {
+    expect(linesOf(place(one), place({ tag: 'P-2', ...other }))[id]?.value).toBe(value);
+    expect(linesOf(place(other), place({ tag: 'P-2', ...one }))[id]?.value).toBe(value);
+  });
+
+  test('and its reason is that of the set that asks it', () => {
+    const roomy = place({ supply: { ...supply, contactorA: 20 } });
+    const tight = place({ tag: 'P-2', supply: { ...supply, contactorA: 6.2 } });
+    for (const sets of [
+      [roomy, tight],
+      [tight, roomy],
+    ])
+      expect(linesOf(...sets).amps).toMatchObject({ value: '6.2 A', why: 'the contactor carries 6.2 A' });
+  });
+});
+
 test('a set that no standard rating answers is named, and judged all the same', () => {
   const single = place({ tag: 'P-2', supply: { phases: 1, volts: 230, hertz: 60 } }, null);
   const { unanswered, options } = asked(place(), single);

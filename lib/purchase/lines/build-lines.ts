@@ -3,7 +3,7 @@ import type { Auxiliary } from '@/lib/plant/motor-words';
 import type { PumpSet } from '@/lib/plant/set';
 import { areaInWords } from '@/lib/standards/area-order';
 import type { Line } from '../demand';
-import { quantity } from '../quantity';
+import { ofAll, quantity } from '../quantity';
 
 /** What surrounds it, and what it brings besides power. */
 export const BUILD_LINES: readonly Line[] = [
@@ -24,7 +24,14 @@ export const BUILD_LINES: readonly Line[] = [
   },
   {
     ...{ id: 'altitude', label: 'Altitude', criterion: 'temperature-altitude', of: 'each' },
-    value: (_, { surroundings }) => quantity(surroundings.altitudeM, 'm', 0),
+    value: (_, { surroundings }) => heightText(surroundings.altitudeM),
+    strictest: (sets) =>
+      heightText(
+        ofAll(
+          sets.map(({ surroundings }) => surroundings.altitudeM),
+          Math.max,
+        ),
+      ),
     why: 'rated up to 1000 m; above, the power is made up for',
   },
   {
@@ -34,6 +41,7 @@ export const BUILD_LINES: readonly Line[] = [
   },
   {
     ...{ id: 'area', label: 'Area classification', criterion: 'area-classification', of: 'asked' },
+    isNothing: ({ classification }) => classification === null,
     value: ({ classification }, { surroundings }) =>
       classification !== null
         ? areaInWords(classification)
@@ -44,6 +52,7 @@ export const BUILD_LINES: readonly Line[] = [
   },
   {
     ...{ id: 'certificates', label: 'Certificates', criterion: 'area-classification', of: 'asked' },
+    isNothing: ({ classification }) => classification === null,
     value: ({ classification }, { supply, surroundings }) =>
       classification === null
         ? surroundings.classification === null
@@ -54,6 +63,7 @@ export const BUILD_LINES: readonly Line[] = [
   },
   {
     ...{ id: 'washdown', label: 'Washdown', criterion: 'washdown', of: 'asked' },
+    isNothing: ({ washdown }) => washdown === null || washdown === 'none',
     value: ({ washdown }, { surroundings }) =>
       washdown !== null && washdown !== 'none'
         ? `made to be washed, ${washdown}; drains low in this position`
@@ -79,6 +89,8 @@ export const BUILD_LINES: readonly Line[] = [
   ...auxiliary('heater', [{ ...{ id: 'heater', label: 'Heater, volts and watts' }, value: () => null }]),
   ...auxiliary('encoder', [{ ...{ id: 'encoder', label: 'Encoder, pulses and signal' }, value: () => null }]),
 ];
+
+const heightText = (metres: number | null) => quantity(metres, 'm', 0);
 
 type Part = Pick<Line, 'id' | 'label' | 'value'>;
 

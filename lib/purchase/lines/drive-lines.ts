@@ -9,6 +9,7 @@ import { quantity } from '../quantity';
 export const DRIVE_LINES: readonly Line[] = [
   {
     ...{ id: 'drive', label: 'Duty on a drive', criterion: 'drive-suitability', of: 'asked' },
+    isNothing: ({ driveDuty }) => driveDuty === null,
     // Where nobody told how it is started, nobody knows whether on a drive.
     value: ({ driveDuty, constantTorqueRange: range }, { supply }) =>
       driveDuty === null && supply.start === null ? null : driveText(driveDuty, range),

@@ -2,7 +2,7 @@ import { leastKwOf } from '@/lib/matching/buy/least-kw';
 import { mostAmps } from '@/lib/matching/buy/most-amps';
 import { figure } from '@/lib/units/figure';
 import type { Line } from '../demand';
-import { quantity } from '../quantity';
+import { ofAll, quantity } from '../quantity';
 import { connectionText, ofRows, polesText, powerText, supplyText } from './rating-texts';
 
 /** Power, speed, supply and start. */
@@ -14,7 +14,8 @@ export const RATING_LINES: readonly Line[] = [
   },
   {
     ...{ id: 'load', label: 'Load at the motor, at most', criterion: 'power', of: 'each' },
-    value: (_, set) => quantity(leastKwOf(set), 'kW', 2),
+    value: (_, set) => loadText(leastKwOf(set)),
+    strictest: (sets) => loadText(ofAll(sets.map(leastKwOf), Math.max)),
     why: (_, set) =>
       set.load.shaftKw === null
         ? 'the pump’s power is not told: the failed motor’s output stands for it'
@@ -59,7 +60,14 @@ export const RATING_LINES: readonly Line[] = [
   {
     ...{ id: 'inrush', label: 'Inrush, below', criterion: 'starting', of: 'each' },
     isAsked: (_, { supply }) => supply.instantaneousTripA !== null,
-    value: (_, { supply }) => quantity(supply.instantaneousTripA, 'A', 0),
+    value: (_, { supply }) => tripText(supply.instantaneousTripA),
+    strictest: (sets) =>
+      tripText(
+        ofAll(
+          sets.map(({ supply }) => supply.instantaneousTripA),
+          Math.min,
+        ),
+      ),
     why: 'the instantaneous trip stands there',
   },
   {
@@ -95,6 +103,9 @@ export const RATING_LINES: readonly Line[] = [
     why: 'premium at 60 Hz (NEMA MG 1 Table 12-12), IE3 at 50 Hz (IEC 60034-30-1); what the law asks stands below',
   },
 ];
+
+const loadText = (kw: number | null) => quantity(kw, 'kW', 2);
+const tripText = (amps: number | null) => quantity(amps, 'A', 0);
 
 const START = {
   direct: 'direct',
