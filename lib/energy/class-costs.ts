@@ -26,6 +26,9 @@ export interface ClassCostsAtLoad {
 /** Loads at which makers print efficiencies, per cent of rated power (IEC 60034-1 and NEMA MG 1 data sheets: common practice). */
 const LOADS_PCT = [25, 50, 75, 100] as const;
 
+/** Loads that are shown alike are one. */
+const SAME_PCT = 0.05;
+
 /**
  * What a motor of this rating takes in a year at part load, in each class by its nominal figure: the full-load figure of
  * the class, carried to the load by the DOE fact sheet's Figure 1. All hours at that load. `atPct`: a load besides the
@@ -40,7 +43,8 @@ export function classCosts(
   const { row } = contextOf(set, motor, { settings, asOf: null });
   const ratedKw = row.plate?.kw ?? null;
   const hertz = row.plate?.hertz ?? null;
-  const loads = [...LOADS_PCT, ...(atPct === null ? [] : [atPct])].sort((a, b) => a - b);
+  const isUsual = LOADS_PCT.some((one) => atPct !== null && Math.abs(one - atPct) < SAME_PCT);
+  const loads = [...LOADS_PCT, ...(atPct === null || isUsual ? [] : [atPct])].sort((a, b) => a - b);
   return loads.map((loadPct) => ({
     loadPct,
     classes: IE_CLASSES.map((ieClass) =>

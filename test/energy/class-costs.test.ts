@@ -56,3 +56,11 @@ test('without a price the energy stands and its cost does not', () => {
   expect(one?.kwhPerYear.value).not.toBeNull();
   expect(one?.moneyPerYear.value).toBeNull();
 });
+
+test('the duty’s own load stands among the usual ones, and once where it is one of them', () => {
+  const loads = (atPct: number | null) => classCosts(asked, here, site, atPct).map(({ loadPct }) => loadPct);
+  expect(loads(null)).toEqual([25, 50, 75, 100]);
+  expect(loads(88.42)).toEqual([25, 50, 75, 88.42, 100]);
+  expect(loads(75)).toEqual([25, 50, 75, 100]);
+  expect(loads(74.98)).toEqual([25, 50, 75, 100]);
+});

@@ -159,9 +159,9 @@ function sieved<T extends PlacedMotor>(motors: readonly T[], sieves: readonly At
     let left = root;
     sieves.forEach((at, i) => {
       const kind = set.kinds[i] as number;
-      const known = left.next.get(kind);
-      const next = known ?? { motors: left.motors.filter((motor) => at(set, motor) !== blocked), next: new Map() };
-      if (known === undefined) left.next.set(kind, next);
+      const after = left.next.get(kind);
+      const next = after ?? { motors: left.motors.filter((motor) => at(set, motor) !== blocked), next: new Map() };
+      if (after === undefined) left.next.set(kind, next);
       left = next;
     });
     known[set.sieved] = left.motors;

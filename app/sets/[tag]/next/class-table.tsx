@@ -21,7 +21,7 @@ export function ClassTable({ costs, money }: { costs: readonly ClassCostsAtLoad[
       <tbody>
         {costs.map(({ loadPct, classes }) => (
           <tr key={loadPct}>
-            <th scope="row">{figure(loadPct, 0)} %</th>
+            <th scope="row">{figure(loadPct, 1)} %</th>
             {classes.map((one) => (
               <td key={one.ieClass} className="num">
                 <ClassCell cost={one} money={money} />

@@ -27,15 +27,14 @@ export function NextSums({
 }) {
   const { now, rows } = nextFailure(set, motor, alternatives, settings, criticality);
   const money = settings.currency ?? 'money';
-  const loadPct = now.loadPct.value === null ? null : Math.round(now.loadPct.value);
-  const costs = classCosts(set, motor, settings, loadPct);
+  const costs = classCosts(set, motor, settings, now.loadPct.value);
   const reasons = reasonsOf(rows);
   const notes = [...new Set(rows.flatMap((row) => row.notes))];
   return (
     <>
       <SectionHead
         title="Tonight, next time, repaired"
-        aside={now.loadPct.value === null ? undefined : `loaded to ${figure(now.loadPct.value, 0)} %`}
+        aside={now.loadPct.value === null ? undefined : `loaded to ${figure(now.loadPct.value, 1)} %`}
       />
       <MomentTable now={now} motor={motor.id} rows={rows} money={money} />
       {alternatives.onShelf.length === 0 && <p className="pt-3">Nothing on the shelves fits tonight.</p>}
