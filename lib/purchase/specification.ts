@@ -41,7 +41,7 @@ function demandOf(line: Line, asking: readonly Asking[], asked: Motor): Demand[]
   const each = askers.map(({ own, set }) => ({ tag: set.tag, value: line.value(own, set), set }));
   const texts = new Set(each.map(({ value }) => value));
   const ruling = rulingOf(line, each, asked) ?? first.set;
-  const value = valueOf(line, each, asked, ruling);
+  const value = toldIn(line, each, asked, ruling);
   return [
     {
       ...{ id, label, criterion, value },
@@ -63,7 +63,7 @@ function rulingOf(line: Line, each: readonly Own[], asked: Motor): PumpSet | und
   return (told.find(({ value, set }) => value === line.value(asked, set)) ?? told[0])?.set;
 }
 
-function valueOf({ of, value, strictest, isNothing }: Line, each: readonly Own[], asked: Motor, ruling: PumpSet) {
+function toldIn({ of, value, strictest, isNothing }: Line, each: readonly Own[], asked: Motor, ruling: PumpSet) {
   if (isNothing?.(asked) === true && each.some((one) => one.value === null)) return null;
   if (strictest !== undefined) return strictest(each.map(({ set }) => set));
   return of === 'asked' ? value(asked, ruling) : joined(each);

@@ -95,16 +95,6 @@ function openerOf(address: string, order: readonly Who[]): Who | null | undefine
   const [path] = address.split('?');
   const door = PAGE_DOORS.find(({ at }) => at.split('?')[0] === path);
   return door === undefined ? order[0] : opener(door.may, order);
-  return [...theirs.map(({ at }) => at), ...MORE.filter((address) => openerOf(address, order) === who)];
-};
-
-const pathOf = (address: string) => address.split('?')[0];
-
-/** Who opens what is asked in another way: whoever opens the page itself; the first, where it is none of the list. */
-function openerOf(address: string, order: readonly Who[]): Who | null | undefined {
-  const door = PAGE_DOORS.find(({ at }) => pathOf(at) === pathOf(address));
-  const may = door?.may;
-  return may === undefined || may === 'anybody' ? order[0] : opener(may, order);
 }
 
 export const stateFor = (who: Who | null) => (who === null ? { cookies: [], origins: [] } : stateOf(who));
