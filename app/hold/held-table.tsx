@@ -1,8 +1,8 @@
 import Link from 'next/link';
+import { thousands } from '@/app/thousands';
 import type { HeldLine } from '@/lib/register/queries/hold';
 import type { Offered } from '@/lib/spares/hold/candidate';
 import { nameOf } from '@/lib/spares/hold/price-list';
-import { figure } from '@/lib/units/figure';
 import { DataTable } from '../look/data-table';
 import { candidatesPath, motorPath } from '../paths';
 import { ratingText } from '../rating-text';
@@ -84,7 +84,7 @@ function Price({ price, currency }: Pick<Offered, 'price'> & { currency: string 
   if (price === null) return 'not told';
   return (
     <>
-      {figure(price.amount, 2)} {currency}
+      {thousands(price.amount, 2)} {currency}
       <span className="label block">
         {price.by === 'rule' ? 'each and per kW' : `list, line ${price.from.line}: ${nameOf(price.from)}`}
       </span>

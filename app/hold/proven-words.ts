@@ -1,3 +1,4 @@
+import { thousands } from '@/app/thousands';
 import type { LeastCover } from '@/lib/solver/least-cover';
 import type { Aim } from '@/lib/spares/hold/hold-options';
 import { figure } from '@/lib/units/figure';
@@ -14,7 +15,7 @@ export interface ProvenOf {
 /** What a cost of the programme is in words: motors, or money with what swaps cost whatever is chosen. */
 export function costText({ aim, fixedCents, currency }: Omit<ProvenOf, 'found' | 'seconds'>, cost: number): string {
   if (aim === 'fewest') return cost === 1 ? '1 motor' : `${cost} motors`;
-  return `${figure((cost + fixedCents) / 100, 2)} ${currency}`;
+  return `${thousands((cost + fixedCents) / 100, 2)} ${currency}`;
 }
 
 /** What was proven of a choice and what not: where the time was over first, between which figures the least lies. */
