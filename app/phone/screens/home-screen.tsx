@@ -1,14 +1,13 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { SectionHead } from '@/app/look/section-head';
 import { momentText } from '@/app/moment';
 import { setPath } from '@/app/paths';
 import type { SetLine } from '@/lib/offline/contents';
-import { askAhead } from '../ahead';
 import type { Status } from '../asked';
-import { drawAhead } from '../draw-ahead';
 import { SignOut } from '../look/sign-out';
 import { recentTags } from '../recent-tags';
 import { type Answer, useAsk } from '../use-ask';
+import { useSetAhead } from '../use-set-ahead';
 
 /** Find a set: as typed, of those that are down, of those last opened here. */
 export function HomeScreen({ status, typed: asked }: { status: Answer<Status>; typed: string }) {
@@ -42,24 +41,10 @@ export function HomeScreen({ status, typed: asked }: { status: Answer<Status>; t
   );
 }
 
-/** So long a typed tag has stood when the first set found is asked for, before it is touched. */
-const STOOD_MS = 150;
-
 function Found({ typed }: { typed: string }) {
   const answer = useAsk('find', { typed });
   const likeliest = answer.state === 'here' ? answer.value[0]?.tag : undefined;
-  useEffect(() => {
-    if (likeliest === undefined) return;
-    let isOther = false;
-    const soon = setTimeout(async () => {
-      await askAhead('set', { tag: likeliest });
-      if (!isOther) drawAhead(location.pathname, setPath(likeliest));
-    }, STOOD_MS);
-    return () => {
-      isOther = true;
-      clearTimeout(soon);
-    };
-  }, [likeliest]);
+  useSetAhead(likeliest);
   if (answer.state !== 'here') return null;
   if (answer.value.length === 0)
     return (
@@ -81,6 +66,7 @@ function Found({ typed }: { typed: string }) {
 
 function Down({ status }: { status: Answer<Status> }) {
   const home = useAsk('home', {});
+  useSetAhead(home.state === 'here' ? home.value[0]?.tag : undefined);
   if (home.state !== 'here' || status.state !== 'here' || status.value.about === null) return null;
   const { timezone } = status.value.about.site;
   const down = home.value;
