@@ -129,8 +129,15 @@ function saidOf({ first, second, seconds }: Answer): Said {
 /** Values of a solver are whole up to a tolerance. */
 const chosenOf = (values: Float64Array) => [...values.keys()].filter((column) => (values[column] as number) > 0.5);
 
+/**
+ * How far a bound may be off. It comes of reduced costs, which may be wrong by 1e-7 each whatever the costs are (the
+ * solver's dual tolerance), and of sums of doubles. A share of 1e-6 would be a hundredth from a total of 10 000 on, and
+ * nothing dearer could ever be called proven.
+ */
+const BOUND_OFF = { least: 1e-4, share: 1e-9 };
+
 /** All costs are whole, so that no choice lies between a bound and the next whole number. */
 function wholeBound({ bound, status }: Part): number | null {
   if (!Number.isFinite(bound) || (status !== 'optimal' && status !== 'time-limit')) return null;
-  return Math.max(0, Math.ceil(bound - 1e-6 * Math.max(1, Math.abs(bound))));
+  return Math.max(0, Math.ceil(bound - Math.max(BOUND_OFF.least, BOUND_OFF.share * Math.abs(bound))));
 }

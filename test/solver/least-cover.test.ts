@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { leastCover } from '@/lib/solver/least-cover';
+import { seeded } from '../spares/demand/seeded';
 import { anyProgramme, bruteForce, programmeOf } from '../spares/hold/any-programme';
 import { hard } from './hard';
 
@@ -24,6 +25,21 @@ describe('The least cover', () => {
       }),
       { numRuns: 25 },
     );
+  });
+
+  // Motors at 640 to 12 000 in hundredths: a choice comes to some 10 000 and more. Expected: every choice tried.
+  test.each([1, 2, 3, 4])('is proven of dear motors as of cheap ones, choice %i', async (from) => {
+    const random = seeded(from);
+    const columns = Array.from({ length: 11 }, (_, i) => ({
+      cost: 64_000 + Math.floor(1_136_000 * random()),
+      tie: 1,
+      rows: Array.from({ length: 12 }, (_, row) => row).filter((row) => row % 11 === i || random() < 0.3),
+    }));
+    const programme = { rowCount: 12, columns };
+    const found = await leastCover(programme, 10);
+    expect([found.cost, found.tie]).toEqual(bruteForce(programme));
+    expect([found.costBound, found.tieBound]).toEqual([found.cost, found.tie]);
+    expect(found).toMatchObject({ ended: 'done', says: null });
   });
 
   test('says how far it came when its time is over, with a choice that covers', async () => {
