@@ -84,7 +84,82 @@ describe('by slip', () => {
   });
 });
 
+describe('by slip above base frequency', () => {
+  // Field weakening: volts stay, so torque for a slip falls with (base/frequency)² (the equivalent circuit, from memory).
+  // 25 hp of 50 rpm rated slip at 90 Hz of 60: full power is 2/3 of the torque at 1.5 times the speed, so near 75 rpm.
+  const driven = estimatesOf(
+    plate({ hp: 25, rpm: 1750 }),
+    { rpm: 2625, hertz: 90 },
+    { start: 'drive', drive: { baseHertz: 60, maxHertz: 90 } },
+  );
+
+  test('75 of 50 rpm at 90 Hz are 2/3 of the torque and all of the power', () => {
+    expect(by('slip', driven).loadPct).toBeCloseTo(100 * (75 / 50) * (60 / 90) ** 2 * (2625 / 1750), 9);
+    expect(by('slip', driven).loadPct).toBeCloseTo(100, 9);
+  });
+
+  test('and the sum says by what', () => {
+    expect(by('slip', driven).arithmetic).toContain('× 0.667² × 1.5');
+  });
+});
+
+describe('a two-speed motor', () => {
+  // 4 and 8 poles by n = 120 f / p (read in two texts): 1800 and 900 rpm; slips of 50 and 25 rpm.
+  const twoSpeed = (poles: 4 | 8) =>
+    motor({
+      ...{ kind: 'two-speed', poles },
+      ratings: [
+        { volts: 460, hertz: 60, hp: 25, rpm: 1750, amps: 30 },
+        { volts: 460, hertz: 60, hp: 6, rpm: 875, amps: 12 },
+      ],
+    });
+
+  test.each([4, 8] as const)('is held against the speed it was read at, whatever poles are told: %i', (poles) => {
+    expect(by('slip', estimatesOf(twoSpeed(poles), { rpm: 1770, hertz: 60 })).loadPct).toBeCloseTo(60, 9);
+    const low = estimatesOf(twoSpeed(poles), { rpm: 885, hertz: 60, amps: [9, 9, 9], volts: [460, 460, 460] });
+    expect(by('slip', low).loadPct).toBeCloseTo((100 * 15) / 25, 9);
+    expect(by('line-current', low).loadPct).toBeCloseTo((100 * 9) / 12, 9);
+  });
+
+  test('without a speed is held against the higher one, and it says so', () => {
+    const { caveats } = by('line-current', estimatesOf(twoSpeed(4), { amps: [9, 9, 9] }));
+    expect(caveats.join(' ')).toContain('its speed was not read');
+  });
+});
+
 describe('by line current', () => {
+  // NEMA MG 1 12.47 (read in one text): at rated load the amps lie within 10 % of the plate's. A motor that takes 0.9 of
+  // them there is fully loaded at 90 %, one that takes 1.1 at 110 %: the band must hold 100 % for both.
+  test.each([0.9, 1.1])('a motor that takes %f of the plate’s amps at rated load is within the band there', (share) => {
+    const amps = 48 * share;
+    const read = { amps: [amps, amps, amps], volts: [460, 460, 460] } as const;
+    const { lowPct, highPct } = by('line-current', estimatesOf(plate({ pf: 0.85 }), read));
+    expect(lowPct).toBeLessThanOrEqual(100 + 1e-9);
+    expect(highPct).toBeGreaterThanOrEqual(100 - 1e-9);
+  });
+
+  test('of a single-phase motor the first line alone counts: its other readings are to neutral', () => {
+    const single = motor({
+      ...{ kind: 'single-phase', phases: 1 },
+      ratings: [{ volts: 230, hertz: 60, hp: 3, rpm: 1740, amps: 13.2, pf: 0.9, efficiencyPct: 82 }],
+    });
+    const [alone, more] = [
+      { volts: [230, null, null], amps: [10, null, null], powerFactor: 0.85 } as const,
+      { volts: [230, 115, 115], amps: [10, 10, 0], powerFactor: 0.85 } as const,
+    ].map((read) => estimatesOf(single, read, { phases: 1, volts: 230 }));
+    if (alone === undefined || more === undefined) throw new Error('Two are made here.');
+    expect(alone.inputKw.value).toBeCloseTo((230 * 10 * 0.85) / 1_000, 9); // P = V I pf
+    expect(more.estimates).toEqual(alone.estimates);
+  });
+
+  test('one line that was read stands for all three, and every way by it says so', () => {
+    const answer = estimatesOf(plate({ efficiencyPct: 93 }), {
+      ...{ volts: [460, 460, 460], amps: [30, null, null], powerFactor: 0.85 },
+    });
+    for (const method of ['input-power', 'output', 'line-current'] as const)
+      expect(by(method, answer).caveats.join(' ')).toContain('Not every line was read');
+  });
+
   // LE5, from memory: 40 A of 48 A at 470 V on a 460 V plate.
   test('40 of 48 A at 470 of 460 V are 85.1 %', () => {
     const { loadPct, arithmetic } = by(
@@ -190,6 +265,18 @@ describe('unknown in, unknown out', () => {
     ['a supply of unknown hertz', plate({}), { rpm: 1780 }, { hertz: null }, 'slip', /plate does not tell/],
     ['no volts read', plate({}), { rpm: 1780 }, {}, 'slip-at-voltage', /volts/],
     ['a load below a tenth', plate({ efficiencyPct: 93 }), { inputKw: 2 }, {}, 'output', /below a tenth/],
+    ['no amps at all', plate({}), { amps: [0, 0, 0] }, {}, 'line-current', /does not run/],
+    ['a line that carries nothing', plate({}), { amps: [40, 40, 0] }, {}, 'line-current', /L3 carries nothing/],
+    [
+      'the power of two lines alone',
+      plate({ efficiencyPct: 93 }),
+      { amps: [0, 40, 40], volts: [460, 460, 460], powerFactor: 0.8 },
+      {},
+      'input-power',
+      /L1 carries nothing/,
+    ],
+    ['a motor that all but stands', plate({}), { rpm: 10 }, {}, 'slip', /past what it can carry/],
+    ['hertz that are not the supply’s', plate({}), { rpm: 1480, hertz: 50 }, {}, 'slip', /told as 60 Hz/],
     ['no power at all', plate({ efficiencyPct: 93 }), { inputKw: 0 }, {}, 'input-power', /does not run/],
   ])('%s', (_, rated, read, supply, method, why) => {
     const answer = estimatesOf(rated, read, supply);

@@ -17,7 +17,7 @@ const BAND = `meter ±${100 * METER_OFF} % (common practice, no source), losses 
 export function byInputPower(read: ReadingCase): LoadEstimate | NotMade {
   const ready = readyOf('input-power', read);
   if ('made' in ready) return ready;
-  const { inputKw, ratedKw, efficiency, isDriveFed } = ready;
+  const { inputKw, ratedKw, efficiency } = ready;
   const ratedInputKw = ratedKw / efficiency;
   const load = inputKw / ratedInputKw;
   const off = offOf(efficiency);
@@ -32,7 +32,7 @@ export function byInputPower(read: ReadingCase): LoadEstimate | NotMade {
     highPct: 100 * load * (1 + off),
     arithmetic: `${figure(inputKw, 2)} kW / (${figure(ratedKw, 2)} kW / ${figure(efficiency, 3)}) = ${figure(inputKw, 2)} / ${figure(ratedInputKw, 2)} = ${figure(100 * load, 1)} %`,
     cite: `load by input power: DOE load fact sheet (from memory); band: ${BAND}, down to the output that is left`,
-    caveats: [...driveCaveat(isDriveFed), 'Input over input: where efficiency has fallen, the shaft gives less.'],
+    caveats: [...caveatsOf(read), 'Input over input: where efficiency has fallen, the shaft gives less.'],
   };
 }
 
@@ -40,7 +40,7 @@ export function byInputPower(read: ReadingCase): LoadEstimate | NotMade {
 export function byOutput(read: ReadingCase): LoadEstimate | NotMade {
   const ready = readyOf('output', read);
   if ('made' in ready) return ready;
-  const { inputKw, ratedKw, efficiency, isDriveFed } = ready;
+  const { inputKw, ratedKw, efficiency } = ready;
   const load = outputLoad(ready);
   if (load === null)
     return notMade('output', 'The load is below a tenth of rated: no efficiency is printed there anywhere.');
@@ -54,7 +54,7 @@ export function byOutput(read: ReadingCase): LoadEstimate | NotMade {
     highPct: 100 * load * (1 + off),
     arithmetic: `${figure(inputKw, 2)} kW × ${figure(at, 3)} (efficiency at that load) = ${figure(inputKw * at, 2)} kW; ${figure(inputKw * at, 2)} kW / ${figure(ratedKw, 2)} kW = ${figure(100 * load, 1)} %`,
     cite: `output = input × η(load), solved: a compressor library after the DOE load fact sheet (read in one text); part load: its Figure 1 (read in one text); band: ${BAND}`,
-    caveats: driveCaveat(isDriveFed),
+    caveats: caveatsOf(read),
   };
 }
 
@@ -63,16 +63,15 @@ interface Ready {
   ratedKw: number;
   /** Per unit. */
   efficiency: number;
-  isDriveFed: boolean;
 }
 
 function readyOf(method: 'input-power' | 'output', read: ReadingCase): Ready | NotMade {
-  const { inputKw, row, ratedEfficiencyPct, isDriveFed } = read;
+  const { inputKw, row, ratedEfficiencyPct } = read;
   if (inputKw.value === null) return notMade(method, inputKw.why);
   if (inputKw.value === 0) return notMade(method, 'No power goes in: it does not run.');
   if (row.plate?.kw == null) return notMade(method, 'The plate’s power at this supply is not known.');
   if (ratedEfficiencyPct.value === null) return notMade(method, ratedEfficiencyPct.why);
-  return { inputKw: inputKw.value, ratedKw: row.plate.kw, efficiency: ratedEfficiencyPct.value / 100, isDriveFed };
+  return { inputKw: inputKw.value, ratedKw: row.plate.kw, efficiency: ratedEfficiencyPct.value / 100 };
 }
 
 const offOf = (efficiency: number): number => METER_OFF + LOSSES_OFF * (1 - efficiency);
@@ -93,5 +92,8 @@ function outputLoad({ inputKw, ratedKw, efficiency }: Ready): number | null {
   return load;
 }
 
-const driveCaveat = (isDriveFed: boolean): string[] =>
-  isDriveFed ? ['Fed by a drive: read ahead of it, the figure holds what the drive loses too.'] : [];
+const caveatsOf = ({ isDriveFed, measured, caveats }: ReadingCase): string[] => [
+  ...(isDriveFed ? ['Fed by a drive: read ahead of it, the figure holds what the drive loses too.'] : []),
+  ...(measured.inputKw === null ? caveats.ofAmps : []),
+  ...caveats.ofRow,
+];

@@ -3,7 +3,7 @@ import { figure } from '@/lib/units/figure';
 import { type LoadEstimate, type NotMade, notMade } from './estimate';
 import type { ReadingCase } from './reading-case';
 
-/** The plate's amps may differ so much from the motor's at rated load: NEMA MG 1 12.47 (read in one text). */
+/** The motor's amps at rated load may differ so much from the plate's: NEMA MG 1 12.47 (read in one text). */
 const PLATE_AMPS_OFF = 0.1;
 /** Below this reading a current says little: DOE load fact sheet by two texts. */
 const POOR_BELOW = 0.5;
@@ -21,44 +21,40 @@ export function byLineCurrent(read: ReadingCase): LoadEstimate | NotMade {
   const { meanAmps, meanVolts, row, voltsRatio, isDriveFed } = read;
   const method = 'line-current';
   if (isDriveFed) return notMade(method, 'Fed by a drive: volts and hertz at the motor are its own, and change.');
-  if (meanAmps === null) return notMade(method, 'No amps were read.');
+  if (meanAmps.value === null) return notMade(method, meanAmps.why);
   if (row.kind !== 'plated' || row.plate?.amps == null)
     return notMade(method, 'The plate’s amps at this supply are not known.');
   if (voltsRatio === null) return notMade(method, 'The volts at the motor were not read and are not told.');
 
   const plateA = row.plate.amps;
-  const load = (meanAmps / plateA) * voltsRatio;
+  const amps = meanAmps.value;
+  const load = (amps / plateA) * voltsRatio;
   const volts = row.volts === null ? '' : ` × ${figure(row.volts, 1)} V / ${figure(row.volts / voltsRatio, 1)} V`;
   const caveats = [];
   if (load < POOR_BELOW) caveats.push('Below half load amps tell little: most of the current magnetises.');
   if (meanVolts === null) caveats.push('The volts were not read: those told of the supply stand in.');
-  if (hasGaps(read)) caveats.push('Not every line was read: the mean is of those that were.');
   return {
     made: true,
     method,
     loadPct: 100 * load,
-    lowPct: 100 * lowEnd(read, meanAmps, load),
-    highPct: 100 * load * (1 + PLATE_AMPS_OFF),
-    arithmetic: `${figure(meanAmps, 2)} A / ${figure(plateA, 2)} A${volts} = ${figure(100 * load, 1)} %`,
+    lowPct: 100 * lowEnd(read, amps, load),
+    highPct: (100 * load) / (1 - PLATE_AMPS_OFF),
+    arithmetic: `${figure(amps, 2)} A / ${figure(plateA, 2)} A${volts} = ${figure(100 * load, 1)} %`,
     cite: CITE,
-    caveats,
+    caveats: [...caveats, ...read.caveats.ofAmps, ...read.caveats.ofRow],
   };
-}
-
-function hasGaps({ motor, measured }: ReadingCase): boolean {
-  return motor.phases !== 1 && measured.amps.some((one) => one === null);
 }
 
 function lowEnd({ row, ratedPowerFactor }: ReadingCase, amps: number, load: number): number {
   const { plate } = row;
   if (plate === null || plate.kw === null || ratedPowerFactor.value === null)
-    return load < ANY_LOAD_BELOW ? 0 : load * (0.75 / 0.9) * (1 - PLATE_AMPS_OFF);
+    return load < ANY_LOAD_BELOW ? 0 : (load * (0.75 / 0.9)) / (1 + PLATE_AMPS_OFF);
   const withPf = { ...row, plate: { ...plate, pf: ratedPowerFactor.value } };
   const least = Math.min(
     load,
     loadAt((kw) => operatingAmps(withPf, kw, null), amps, plate.kw),
   );
-  return least * (1 - PLATE_AMPS_OFF);
+  return least / (1 + PLATE_AMPS_OFF);
 }
 
 const HALVINGS = 60;
