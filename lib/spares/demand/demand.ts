@@ -23,8 +23,9 @@ export function demandOfMean(rate: FailureRate, setYears: number): Demand {
  * `shape` and chance years / (years + setYears). The mean is the same, the tail is longer.
  */
 export function demandOfUncertain(rate: FailureRate, setYears: number): Demand {
-  if (setYears === 0) return demandOfMean(rate, 0);
   const { shape, years } = rate;
+  // Where nothing is away, or nothing fails at all, there is nothing to be uncertain about: the law has no shape of 0.
+  if (setYears === 0 || shape === 0) return demandOfMean(rate, setYears);
   const chance = years / (years + setYears);
   return {
     mean: meanRate(rate) * setYears,

@@ -60,6 +60,15 @@ describe('The demand of a mean rate', () => {
   });
 });
 
+// A rate of an hour run in a plant told to run no hours (published-rates), and no failure seen: Poisson of mean 0.
+test('Of sets that never fail one motor is held and none waits, by either law', () => {
+  for (const law of ['mean', 'uncertain'] as const)
+    expect(stock({ rate: { shape: 0, years: 50 }, sets: 3, days: 30, chance: 0.95, law })).toMatchObject({
+      ...{ away: 0, held: 1, needed: { mean: 0, uncertain: 0 } },
+      ...{ noneWaits: 1, foundAtOnce: 1, waiting: 0, downHours: 0 },
+    });
+});
+
 describe('Sets that wait', () => {
   // spares-theory.json sp2 to sp4: from the definition of an expectation.
   test.each([
