@@ -28,6 +28,12 @@ test.each<[string, Partial<LawCase>, string | null]>([
   ['1 hp', { kw: 0.7457 }, 'premium'],
   ['500 hp', { kw: 372.85 }, 'premium'],
   ['above 500 hp the table ends', { kw: 447 }, null],
+  // The same table as NEMA MG 1 Table 12-12, by a building-energy data set (one text): no figure for 6 poles from 400 hp,
+  // nor for 8 from 300.
+  ['350 hp, 6 poles', { kw: 261, poles: 6 }, 'premium'],
+  ['400 hp, 6 poles: nothing is printed', { kw: 298, poles: 6 }, null],
+  ['250 hp, 8 poles', { kw: 186.4, poles: 8 }, 'premium'],
+  ['300 hp, 8 poles: nothing is printed', { kw: 224, poles: 8 }, null],
 ])('United States: %s', (_, differs, level) => {
   expect(levelIn('United States', differs)).toBe(level);
 });

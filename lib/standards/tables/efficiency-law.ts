@@ -36,9 +36,9 @@ export const efficiencyLaw: Table<EfficiencyLawRow> = {
   rows: [
     ...euAndUk('European Union'),
     ...euAndUk('Great Britain'),
-    { ...{ region: 'United States', from: '2016-06-01', fromKw: 0.745, toKw: 373, poles: [2, 4, 6, 8] }, ...{ level: 'premium', not: [], texts: 1, src: 'CFR' } },
+    ...premium({ region: 'United States', from: '2016-06-01', texts: 1, src: 'CFR' }),
     { ...{ region: 'United States', from: '2027-06-01', fromKw: 74.5, toKw: 186.5, poles: [2, 4, 6] }, ...{ level: 'IE4', not: [], texts: 0, src: 'CFR2027' } },
-    { ...{ region: 'Canada', from: '2017-06-28', fromKw: 0.745, toKw: 373, poles: [2, 4, 6, 8] }, ...{ level: 'premium', not: [], texts: 0, src: 'CA' } },
+    ...premium({ region: 'Canada', from: '2017-06-28', texts: 0, src: 'CA' }),
     { ...{ region: 'China', from: '2021-06-01', fromKw: 0.12, toKw: 1000, poles: [2, 4, 6, 8] }, ...{ level: 'IE3', not: [], texts: 0, src: 'CN' } },
     { ...{ region: 'Brazil', from: '2019-08-30', fromKw: 0.12, toKw: 370, poles: [2, 4, 6, 8] }, ...{ level: 'IE3', not: [], texts: 0, src: 'BR' } },
     { ...{ region: 'Australia and New Zealand', from: '2006-04-01', fromKw: 0.73, toKw: 185, poles: [2, 4, 6, 8] }, ...{ level: 'IE2', not: [], texts: 0, src: 'AU' } },
@@ -48,6 +48,16 @@ export const efficiencyLaw: Table<EfficiencyLawRow> = {
     'An increased-safety motor (Ex eb) is asked for IE2 from 1 July 2023 in the European Union and Great Britain; which protection a mark has is not kept, so an area mark is told apart only where a row leaves it out.',
   ],
 };
+
+/** The table prints 2 and 4 poles up to 500 hp, 6 up to 350 and 8 up to 250: beyond, nothing is asked. */
+function premium(of: Pick<EfficiencyLawRow, 'region' | 'from' | 'texts' | 'src'>): EfficiencyLawRow[] {
+  const row = { ...of, fromKw: 0.745, level: 'premium', not: [] } as const;
+  return [
+    { ...row, toKw: 373, poles: [2, 4] },
+    { ...row, toKw: 261, poles: [6] },
+    { ...row, toKw: 187, poles: [8] },
+  ];
+}
 
 function euAndUk(region: string): EfficiencyLawRow[] {
   const of = { region, poles: [2, 4, 6, 8], not: [], texts: 2, src: 'UKSI' } as const;
