@@ -79,8 +79,8 @@ export async function hold(actor: Actor, asked: HoldAsked): Promise<HoldOutcome>
   const choice = choiceOf({ candidates, offered, served }, asked.options, meanRate(after));
   await turn();
   const found = choice.programme.rowCount === 0 ? null : await leastCover(choice.programme, asked.seconds);
-  const lines = found === null ? [] : heldOf(choice, found.columns);
-  const greedy = found === null ? [] : heldOf(choice, found.greedy.columns);
+  const lines = found === null ? [] : heldOf(choice, found.columns, asked.options.aim);
+  const greedy = found === null ? [] : heldOf(choice, found.greedy.columns, asked.options.aim);
   return {
     outcome: 'chosen',
     toHold,
