@@ -9,13 +9,13 @@ export function currents({ set, motor, known: { amps } }: ReviewCase): ReviewFin
   if (set.supply.phases === 1 || motor.phases === 1) return null;
   const pct = unevenPct(amps);
   if (pct === null || pct <= UNEVEN_ABOVE_PCT) return null;
-  const dead = amps.indexOf(0) + 1;
+  const dead = amps.flatMap((one, i) => (one === 0 ? [`L${i + 1}`] : []));
   const [a, b, c] = amps.map((one) => figure(one as number, 2));
   return raised({
-    ...{ rule: 'currents', urgency: dead > 0 ? 'at-once' : 'look' },
+    ...{ rule: 'currents', urgency: dead.length > 0 ? 'at-once' : 'look' },
     ...{ have: pct, need: UNEVEN_ABOVE_PCT, unit: '%', cite: UNBALANCE_CITE },
-    says: `${a}, ${b} and ${c} A were read: one is ${figure(pct, 1)} % off their mean.${dead > 0 ? ` L${dead} carried nothing: a fuse, a contact or a lead is open, and the motor overheats.` : ''}`,
-    reading: dead > 0 ? null : MOVE_THE_LEADS,
+    says: `${a}, ${b} and ${c} A were read: one is ${figure(pct, 1)} % off their mean.${dead.length > 0 ? ` ${dead.join(' and ')} carried nothing: a fuse, a contact or a lead is open, and the motor overheats.` : ''}`,
+    reading: dead.length > 0 ? null : MOVE_THE_LEADS,
     figures: { l1: amps[0], l2: amps[1], l3: amps[2] },
   });
 }

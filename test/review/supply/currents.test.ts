@@ -32,6 +32,14 @@ test('a line that carries nothing is to be seen to at once', () => {
   });
 });
 
+test('of two lines that carry nothing both are named', () => {
+  // Mean 2, L1 is 200 % off it.
+  expect(read(6, 0, 0)).toMatchObject({
+    urgency: 'at-once',
+    says: expect.stringContaining('L2 and L3 carried nothing'),
+  });
+});
+
 test('of a single-phase motor or supply it is not asked', () => {
   const known = { amps: [9, 0, 9], spares: null } as const;
   expect(currents(inPlace({}, { phases: 1 }, known))).toBeNull();
