@@ -19,6 +19,7 @@ import { groupAsked, groupQuestion } from './group-asked';
 import { GroupForm } from './group-form';
 import { OptionsTable } from './options-table';
 import { ServedTable } from './served-table';
+import { SpecificationFiles } from './specification-files';
 
 export const metadata: Metadata = { title: 'Purchase specification for several sets' };
 
@@ -91,15 +92,7 @@ function Chosen({
       </p>
       <DemandGroups groups={specificationOf(sets, chosen, asOf)} />
       <p className="below-table label screen-only">
-        <span>
-          As a file:{' '}
-          <a className="to" href={`/buy/export${question}`}>
-            CSV
-          </a>{' '}
-          <a className="to" href={`/api/v1/purchase${question}`}>
-            JSON
-          </a>
-        </span>
+        <SpecificationFiles question={question} />
       </p>
       <ActionBar>
         <PrintButton />

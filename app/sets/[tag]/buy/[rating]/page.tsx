@@ -3,6 +3,7 @@ import Link from 'next/link';
 import { answered } from '@/app/answered';
 import { DemandGroups } from '@/app/buy/demand-groups';
 import { groupQuestion } from '@/app/buy/group-asked';
+import { SpecificationFiles } from '@/app/buy/specification-files';
 import { Sheet } from '@/app/look/sheet';
 import { Tag } from '@/app/look/tag';
 import { TitleBlock } from '@/app/look/title-block';
@@ -56,15 +57,7 @@ export default answered(async function BuyPage({ params }: Props) {
         <Link className="to" href={`/buy${question}`}>
           For several sets
         </Link>
-        <span>
-          As a file:{' '}
-          <a className="to" href={`/buy/export${question}`}>
-            CSV
-          </a>{' '}
-          <a className="to" href={`/api/v1/purchase${question}`}>
-            JSON
-          </a>
-        </span>
+        <SpecificationFiles question={question} />
       </p>
       <DemandGroups groups={specification([{ set, own: motor }], motor, today(timezone))} />
     </Sheet>
