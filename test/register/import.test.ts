@@ -207,21 +207,26 @@ test('the file is read again as a person says it is written', async () => {
 });
 
 test('cancelled while it is written, it stops after the batch in hand; it can go on or be undone', async () => {
-  const many = `Tag,Mounting,Service\n${Array.from({ length: 250 }, (_, i) => `Q-${i},foot,Rinse ${i}`).join('\n')}\n`;
+  // Eight batches: on a busy machine some go by before it is cancelled.
+  const all = 800;
+  const many = `Tag,Mounting,Service\n${Array.from({ length: all }, (_, i) => `Q-${i},foot,Rinse ${i}`).join('\n')}\n`;
   const runId = await checkedFile(here.actor, 'sets', many);
   await applyImport(here.actor, runId);
   const working = work(here.actor, runId);
-  await expect.poll(() => countsOf(here.actor, runId).then(({ applied }) => applied)).toBeGreaterThan(0);
+  await expect
+    .poll(() => countsOf(here.actor, runId).then(({ applied }) => applied), { interval: 10 })
+    .toBeGreaterThan(0);
   expect(await cancelImport(here.actor, runId)).toBe('done');
   await working;
   const { applied } = await countsOf(here.actor, runId);
-  expect([100, 200]).toContain(applied);
+  expect(applied % 100).toBe(0);
+  expect(applied).toBeLessThan(all);
   const count = () =>
     db.pumpSet.count({ where: { siteId: here.actor.siteId, tag: { startsWith: 'Q-' }, retiredAt: null } });
   expect(await count()).toBe(applied);
   await resumeImport(here.actor, runId);
   await work(here.actor, runId);
-  expect([await count(), (await countsOf(here.actor, runId)).applied]).toEqual([250, 250]);
+  expect([await count(), (await countsOf(here.actor, runId)).applied]).toEqual([all, all]);
   await undoImport(here.actor, runId);
   await work(here.actor, runId);
   expect(await count()).toBe(0);
