@@ -96,10 +96,10 @@ function speedsOf(set: PumpSet): Pick<DrivenLoad, 'ratio' | 'motorRpm' | 'assume
   const failedRpm = set.supply.start === 'drive' ? null : (failedRowOf(set)?.rpm ?? null);
   if (failedRpm === null) return { ratio, motorRpm: null, assumes: null };
   if (load.atPumpRpm === null)
-    return { ratio, motorRpm: failedRpm, assumes: "pump speed taken from the failed motor's plate" };
+    return { ratio, motorRpm: failedRpm, assumes: 'pump speed taken from the failed motor’s plate' };
   return {
     ratio: failedRpm / load.atPumpRpm,
     motorRpm: failedRpm,
-    assumes: "ratio taken from the failed motor's plate",
+    assumes: 'ratio taken from the failed motor’s plate',
   };
 }

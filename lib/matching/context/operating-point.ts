@@ -92,7 +92,7 @@ export function operatingPointOf(set: PumpSet, candidate: Motor, row: RatingRow)
 }
 
 /** Beyond the straight part of the torque curve there is no figure. */
-const OVERLOADED = 'The load is over 1.25 times the rated torque: the speed there cannot be told.';
+const OVERLOADED = 'The load is over 1.25 times the rated torque: what speed it would run at cannot be told.';
 const STALLED = 'At the highest frequency of the drive it would not turn under this load.';
 
 /** How far the flow may change, to the letter: a plate's own tolerance widens neither it nor the pump's maximum speed. */

@@ -20,11 +20,11 @@ export function unusedFace({ fit, failedFit }: Context, compared: Compared): Fin
     if (had !== null && had >= outside)
       return note(
         compared,
-        `Its face reaches ${figure(overhang)} mm below the feet, no lower than the failed motor's did.`,
+        `Its face reaches ${figure(overhang)} mm below the feet, no lower than the failed motor’s did.`,
       );
     return toRead(
       compared,
-      `Its face reaches ${figure(overhang)} mm below the feet: does the flange clear the base?`,
+      `Its face reaches ${figure(overhang)} mm below the feet: does it clear the base?`,
       `Measure at the base whether there is room for ${figure(overhang)} mm below the feet at the drive end`,
       5,
     );
@@ -33,7 +33,7 @@ export function unusedFace({ fit, failedFit }: Context, compared: Compared): Fin
     return note(compared, 'It has the face that the failed motor had: it is not used here.');
   return toRead(
     compared,
-    'It has a face that is not used here, of unknown size: does the flange clear the base?',
+    'It has a face that is not used here, of unknown size: does it clear the base?',
     'Measure on this motor the outside diameter of the face and the height of the shaft above the feet',
     5,
   );
@@ -46,7 +46,10 @@ export function unusedFeet({ fit, failedFit }: Context, compared: Compared): Fin
   if (fit.holding.feet === false) return null;
   if (fit.holding.feet === null)
     return fit.system === 'NEMA'
-      ? note(compared, 'The frame does not tell whether it has feet: they must unbolt or clear.')
+      ? note(
+          compared,
+          'The frame does not tell whether it has feet: if it has, they must unbolt or clear the pump or gear.',
+        )
       : null;
   const height = fit.dimensions.shaftHeightMm.value;
   const had = failedFit !== null && failedFit.holding.feet === true ? failedFit.dimensions.shaftHeightMm.value : null;

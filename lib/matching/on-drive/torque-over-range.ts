@@ -36,7 +36,7 @@ export function torqueOverRange(
 function tooFast(pu: number, base: number, compared: Compared, available: number, need: number): Finding | null {
   const left = available / Math.max(1, pu);
   if (need <= left * EXACTLY) return null;
-  const says = `At ${figure(pu * base, 0)} Hz only ${figure(left)} N·m are left: the drive's upper limit must be lower, or not used.`;
+  const says = `At ${figure(pu * base, 0)} Hz only ${figure(left)} N·m is left: the drive’s upper limit must be lower, or not used.`;
   return toJudge({ ...compared, have: left, cite: ABOVE_BASE }, says);
 }
 

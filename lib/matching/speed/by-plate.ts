@@ -7,7 +7,7 @@ import { nominalSpeedOf } from '../context/nominal-speed';
 import { flowTolerancePct } from '../context/operating-point';
 import { block, type Compared, type Finding, needsWork, ok, toJudge, toRead } from '../finding';
 import { joined } from '../joined';
-import { limitHertz } from './limit-hertz';
+import { limitHertz, TOO_FAST } from './limit-hertz';
 import { byFrequency, bySheave } from './put-right';
 import { changeSheave, lowerLimit, scaleFrequency, setFrequency } from './speed-work';
 import { againstStaticHead } from './static-head';
@@ -26,7 +26,8 @@ export function byPlate(set: PumpSet, candidate: Motor, context: Context, cite: 
       'Pump speed and ratio: pump, gear or sheaves',
       15,
     );
-  const says = `${figure(Math.abs(changePct), 1)} % ${changePct < 0 ? 'slower' : 'faster'} by the plate.`;
+  const by = figure(Math.abs(changePct), 1);
+  const says = `By the plate it runs ${by === '0' ? 'as fast as' : `${by} % ${changePct < 0 ? 'slower' : 'faster'} than`} asked.`;
   // Shaft to shaft, another number of poles is out whatever the load does.
   const isFixed = set.supply.start !== 'drive' && set.coupling.type !== 'belt';
   if (point.isBeyond && !(isFixed && Math.abs(changePct) > flowTolerancePct(set)))
@@ -36,10 +37,7 @@ export function byPlate(set: PumpSet, candidate: Motor, context: Context, cite: 
   if (set.supply.start !== 'drive' && candidate.maxRpm !== null && haveRpm > candidate.maxRpm)
     return block({ ...compared, need: candidate.maxRpm }, 'The motor would run above its own maximum speed.');
   const hertz = limitHertz(set, candidate, row);
-  const limit =
-    hertz === null
-      ? null
-      : needsWork(compared, 'At its maximum frequency it would run too fast.', lowerLimit(settings, hertz));
+  const limit = hertz === null ? null : needsWork(compared, TOO_FAST, lowerLimit(settings, hertz));
   return joined(
     limit,
     isSlipKnown ? (againstStaticHead(set, compared, changePct) ?? ok(compared, says)) : slipUnknown(compared),

@@ -31,6 +31,9 @@ export function limitHertz(set: PumpSet, candidate: Motor, row: RatingRow): numb
 
 const EXACTLY = 1 + 1e-9;
 
+/** What is said where there is such a frequency. */
+export const TOO_FAST = 'At its maximum frequency the drive would turn pump or motor faster than it may.';
+
 /** Fastest the motor may turn, by its own plate or the pump's; null when neither tells. */
 function allowedRpm(set: PumpSet, { maxRpm }: Motor): number | null {
   const { ratio } = drivenLoadOf(set);

@@ -38,7 +38,7 @@ export function inrush(
   // The trip may have carried less than the letter allows: that is for whoever sets it to say.
   const before =
     was !== null && was.cite === current.cite && current.amps <= was.amps
-      ? " The failed motor's could reach as much: had the trip ever acted on a start?"
+      ? ' The failed motor’s could reach as much: had the trip ever acted on a start?'
       : '';
   return toJudge(
     { ...about, have: amps, cite: current.cite },

@@ -73,12 +73,18 @@ function atSetSpeed(
     return note({ ...compared, cite: VOLTAGE }, says);
   }
   if (share <= NEARLY * EXACTLY)
-    return toJudge(compared, 'Rated torque is within 2 % of the load: measure the load before deciding.');
+    return toJudge(
+      compared,
+      `Loaded to ${figure(100 * share, 1)} % of rated torque, over by less than 2 %: measure the load before deciding.`,
+    );
   const isHigh = surroundings.altitudeM !== null && surroundings.altitudeM > USUAL_ALTITUDE_M;
   const mayUseFactor = supply.start !== 'drive' && row.kind === 'plated' && !isHigh && !derating.isUnknown;
   if (mayUseFactor && share <= row.serviceFactor * EXACTLY)
-    return toJudge(compared, `The load uses the service factor of ${row.serviceFactor}.`);
-  return block(compared, `The load asks ${figure(100 * share, 0)} % of the rated torque there.`);
+    return toJudge(
+      compared,
+      `Loaded to ${figure(100 * share, 0)} % of rated torque: that uses its service factor of ${row.serviceFactor}.`,
+    );
+  return block(compared, `The load asks ${figure(100 * share, 0)} % of the rated torque.`);
 }
 
 const VOLTAGE = 'NEMA MG 1 9.9 and 12.44: torque varies with the square of the voltage (read in one text)';
@@ -97,7 +103,7 @@ function throughGear(set: PumpSet, ratedNm: number, compared: Compared, found: F
   return toRead(
     like,
     'Enough for the pump alone; the losses between motor and pump are not known.',
-    "Efficiency of the gear: the gear's plate or its maker",
+    'Efficiency of the gear: the gear’s plate or its maker',
     15,
   );
 }

@@ -1,4 +1,5 @@
 import type { PumpSet } from '@/lib/plant/set';
+import { figure } from '@/lib/units/figure';
 import type { Context } from '../context';
 import { failedRowOf } from '../context/driven-load';
 import { ratedNmOf } from '../context/rated-nm';
@@ -13,7 +14,10 @@ export function tooStrong(set: PumpSet, { row }: Context): Finding | null {
     if (ratedNm === null)
       return toRead(compared, 'Rated torque unknown.', 'Rated power and full-load speed on the motor plate', 5);
     return ratedNm > maxTorqueNm * EXACTLY
-      ? toJudge(compared, 'The motor can give more torque than coupling or gear may carry: limit it, or do not fit it.')
+      ? toJudge(
+          compared,
+          `The motor can give ${figure(ratedNm)} N·m, more than the ${figure(maxTorqueNm)} N·m coupling or gear may carry: limit it, or do not fit it.`,
+        )
       : null;
   }
   const failedKw = failedRowOf(set)?.kw ?? null;
@@ -21,7 +25,7 @@ export function tooStrong(set: PumpSet, { row }: Context): Finding | null {
   const compared = { criterion: 'torque', have: row.kw, need: failedKw, unit: 'kW', cite: PRACTICE } as const;
   return toJudge(
     compared,
-    'Over 1.5 times the failed motor: what coupling, gear and pump shaft may carry is not told.',
+    `Over ${MUCH_STRONGER} times the failed motor’s ${figure(failedKw)} kW: what coupling, gear and pump shaft may carry is not known.`,
   );
 }
 

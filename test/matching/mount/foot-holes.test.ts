@@ -117,3 +117,19 @@ test('a misfit tells how far each hole is off and to look for a second set of ho
   expect(found?.says).toContain('12.7 mm along');
   expect(found?.says).toContain('look for a second set of holes');
 });
+
+test.each([
+  ['along alone', '182T', 'Each hole is off its bolt by 12.7 mm along:'],
+  // Halves of the spacings less 7.5 × 5.5 in of 184T: 213T has 8.5 × 5.5 in, 254T 10 × 8.25 in (NEMA MG 1-2016 4.4.1).
+  ['across alone', '213T', 'Each hole is off its bolt by 12.7 mm across:'],
+  ['both ways', '254T', 'Each hole is off its bolt by 31.75 mm across and 34.93 mm along:'],
+] as const)('a misfit tells only the way it is off: %s', (_, frame, says) => {
+  expect(asked(footHoles, {}, { frame })?.says).toContain(says);
+});
+
+test('a transition base without height for its plate is refused in figures', () => {
+  const at = (shimsPresentMm: number) =>
+    asked(footHoles, { base: { transitionBase: true, shimsPresentMm } }, { frame: '182T' })?.says;
+  expect(at(0)).toContain('There is no height under its feet for a transition base, which takes at least 10 mm.');
+  expect(at(1.5)).toContain('The height of 1.5 mm under its feet is too little for a transition base');
+});

@@ -104,10 +104,10 @@ test.each([
   expect(asked(mounting, ofSet as object, ofMotor as object)?.grade).toBe(grade);
 });
 
-test('a flange below the feet asks whether it clears, with the overhang', () => {
+test('a face below the feet asks whether it clears, with the overhang', () => {
   const found = asked(mounting, {}, is('112M', 'IM B35'));
   // 250 / 2 − 112
-  expect(found?.says).toBe('Its face reaches 13 mm below the feet: does the flange clear the base?');
+  expect(found?.says).toBe('Its face reaches 13 mm below the feet: does it clear the base?');
   expect(found?.by).toBe('reading');
 });
 

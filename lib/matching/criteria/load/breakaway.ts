@@ -63,7 +63,10 @@ const REDUCED = 'a reduced-voltage start of a constant torque often fails (from 
 function ofTorque({ nm, atMostNm, isBound, missing }: StartingTorque, need: number, compared: Compared): Finding {
   if (nm === null) {
     if (atMostNm !== null && atMostNm < need * (1 - DUST))
-      return block({ ...compared, have: atMostNm }, `It starts with at most ${figure(atMostNm)} N·m: too little.`);
+      return block(
+        { ...compared, have: atMostNm },
+        `It starts with at most ${figure(atMostNm)} N·m against ${figure(need)} N·m to break away: it would not start.`,
+      );
     return missing === null
       ? toJudge(compared, 'What it starts with is not known.')
       : toRead(compared, missing.says, missing.what, missing.minutes);
@@ -71,9 +74,10 @@ function ofTorque({ nm, atMostNm, isBound, missing }: StartingTorque, need: numb
   const says = `${figure(nm)} N·m at the start against ${figure(need)} N·m to break away`;
   if (nm < need * (1 - DUST)) return block(compared, `${says}: it would not start.`);
   if (nm >= need * MARGIN * (1 - DUST)) return ok(compared, `${says}.`);
+  const tooNear = `${figure(Math.floor((100 * nm) / need + DUST) / 100)} times, under the ${MARGIN} times wanted`;
   return isBound
-    ? toRead(compared, `${says}: under 1.2 times.`, 'Locked-rotor and breakdown torque in the maker’s sheet', 15)
-    : toJudge(compared, `${says}: under 1.2 times.`);
+    ? toRead(compared, `${says}: ${tooNear}.`, 'Locked-rotor and breakdown torque in the maker’s sheet', 15)
+    : toJudge(compared, `${says}: ${tooNear}.`);
 }
 
 /** In star it must also carry the load up to changeover. A quadratic load asks little there. Null: it does. */
@@ -108,7 +112,10 @@ function likeForLike(
   const compared: Compared = { criterion: 'breakaway', have: has.nm, need: leastNm ?? had, unit: 'N·m', cite: LIKE };
   const most = has.nm ?? has.atMostNm;
   if (leastNm !== null && most !== null && most < leastNm * (1 - DUST))
-    return block(compared, `${figure(most)} N·m at the start is less than the pump asks, before any losses.`);
+    return block(
+      compared,
+      `${figure(most)} N·m at the start is less than the ${figure(leastNm)} N·m the pump asks, before any losses.`,
+    );
   if (has.nm === null) return ofTorque(has, leastNm ?? 0, compared);
   if (had !== null && has.nm >= had * SAME_TORQUE)
     return ok(compared, 'It starts with as much torque as the failed motor, within 5 %.');
@@ -126,7 +133,7 @@ function likeForLike(
     : toRead(
         compared,
         'The losses between motor and pump are not known.',
-        "Gear efficiency: the gear's plate or its maker",
+        'Gear efficiency: the gear’s plate or its maker',
         15,
       );
 }

@@ -27,9 +27,9 @@ export function efficiencyClass(set: PumpSet, candidate: Motor, { row, point, se
   const inputKw = inputKwOf(row, point.restored ?? point, have);
   const failedKw = inputKwOf(failedRow, failedPoint.restored ?? failedPoint, need);
   const level = levelOf(candidate, row, have);
-  const plated = `${figure(have, 1)} % against ${figure(need, 1)} %${level === null ? '' : `, ${level} level`}`;
+  const plated = `${figure(have, 1)} %${level === null ? '' : ` (${level} level)`} against the failed motor’s ${figure(need, 1)} %`;
   if (inputKw === null || failedKw === null)
-    return note(compared, `${plated}; at what load is not known, or it is too low for any figure.`);
+    return note(compared, `${plated}; the load is not known, or too low for a figure in kWh.`);
 
   const hours = settings.hoursPerYear ?? HOURS_UNTOLD;
   const kwh = (inputKw - failedKw) * hours;
@@ -39,10 +39,19 @@ export function efficiencyClass(set: PumpSet, candidate: Motor, { row, point, se
     settings.pricePerKwh === null
       ? ''
       : ` (${figure(Math.abs(kwh) * settings.pricePerKwh, 0)}${settings.currency === null ? '' : ` ${settings.currency}`})`;
-  return note(compared, `${plated}: ${figure(Math.abs(kwh), 0)} kWh ${kwh < 0 ? 'less' : 'more'} ${per}${money}.`);
+  return note(
+    compared,
+    `${plated}: ${figure(Math.abs(kwh), 0)} kWh ${kwh < 0 ? 'less' : 'more'} ${per}${money}${against(have - need, kwh)}.`,
+  );
 }
 
 const CITE = 'IEC 60034-30-1, NEMA MG 1 12.59: nominal against nominal; DOE fact sheet (part load, read in one text)';
+
+/** Why a year can go against the plates: only speed and load are left to do it. */
+function against(betterPct: number, moreKwh: number): string {
+  if (betterPct >= 0 && moreKwh > 0) return ': it would run faster, or further from its best load';
+  return betterPct <= 0 && moreKwh < 0 ? ': it would run slower, or nearer its best load' : '';
+}
 
 function inputKwOf({ kw }: RatingRow, { motorKw, loadPct }: Running, efficiencyPct: number): number | null {
   if (motorKw === null || loadPct === null || kw === null) return null;

@@ -22,14 +22,14 @@ export function loading(set: PumpSet, candidate: Motor, { row, point }: Context)
   const ratio = partLoad(row.kw, loadPct / 100);
   const efficiency =
     ratio === null
-      ? 'efficiency falls off steeply at this load'
-      : `efficiency about ${figure(100 * (1 - ratio), 0)} % below its best`;
+      ? 'its efficiency far below its best'
+      : `its efficiency about ${figure(100 * (1 - ratio), 0)} % below its best`;
   const ratedPct = row.plate?.efficiencyPct ?? null;
   const pf =
     ratio === null || ratedPct === null || amps === null || row.volts === null || set.supply.start === 'drive'
       ? null
       : (motorKw * 1000) / ((candidate.phases === 1 ? 1 : Math.sqrt(3)) * row.volts * amps * (ratio * ratedPct) * 0.01);
-  const factor = pf === null || pf > 1 ? 'a low power factor' : `power factor about ${figure(pf)}`;
+  const factor = pf === null || pf > 1 ? 'its power factor low' : `its power factor about ${figure(pf)}`;
   return note(compared, `Oversized: loaded to ${figure(loadPct, 0)} %, ${efficiency}, ${factor}.`);
 }
 

@@ -33,7 +33,7 @@ const CITE = 'NEMA MG 1 1.42 and 14.37 (service factor); IEC 60034-1 5 (rating)'
 function ratingUnknown({ ratings }: Motor, { plate, kind }: RatingRow, need: number | null): Finding {
   const compared: Compared = { criterion: 'power', have: null, need, unit: 'kW', cite: CITE };
   if (kind === 're-rated' && plate !== null && plate.kw !== null)
-    return toJudge(compared, 'What it gives at this frequency and voltage is in no table read here.');
+    return toJudge(compared, 'What it gives at this frequency and voltage is in no table.');
   if (plate === null && ratings.length > 0)
     return toRead(
       compared,
@@ -52,11 +52,13 @@ function graded(
   need: number,
 ): Finding {
   const share = need / have;
-  const loaded = `Loaded to ${figure(100 * share, 0)} % of ${figure(have)} kW${derating.factor < 1 ? ', derated' : ''}.`;
+  const isNear = share > EXACTLY && share <= NEARLY * EXACTLY;
+  const given = `${figure(have)} kW${derating.factor < 1 ? ', derated' : ''}`;
+  const loaded = `Loaded to ${figure(100 * share, isNear ? 1 : 0)} % of ${given}.`;
   if (derating.isUnknown && share <= NEARLY * EXACTLY)
     return toJudge(compared, `${loaded} What the surroundings leave of the rating is not known.`);
   if (share <= EXACTLY) return ok(compared, loaded);
-  if (share <= NEARLY * EXACTLY) return toJudge(compared, `${loaded} Within 2 %: measure the load before deciding.`);
+  if (isNear) return toJudge(compared, `${loaded} That is over by less than 2 %: measure the load before deciding.`);
   const isHigh = surroundings.altitudeM !== null && surroundings.altitudeM > USUAL_ALTITUDE_M;
   const mayUseFactor = supply.start !== 'drive' && row.kind === 'plated' && !isHigh && !derating.isUnknown;
   if (mayUseFactor && share <= row.serviceFactor * EXACTLY)
@@ -64,7 +66,7 @@ function graded(
       compared,
       `${loaded} That uses its service factor of ${row.serviceFactor}: hotter and shorter-lived.`,
     );
-  return block(compared, `Overloaded: ${figure(need)} kW asked of ${figure(have)} kW.`);
+  return block(compared, `Overloaded: ${figure(need)} kW asked of ${given}.`);
 }
 
 /** Shaft power unknown: the failed motor's output is the measure. */
@@ -81,7 +83,12 @@ function againstFailed(set: PumpSet, { row, derating }: Context, full: number): 
   const both: Compared = { ...compared, have, need };
   const isAsMuch = have * EXACTLY >= need || (row.kw !== null && isSamePower(row.kw * slowed, failedKw, have / need));
   if (isAsMuch) return ok(both, 'As much as the failed motor gave; the shaft power itself is not known.');
-  return toRead(both, 'Less than the failed motor gave, and the shaft power is not known.', ASK_LOAD, 30);
+  return toRead(
+    both,
+    `${figure(have)} kW is less than the ${figure(need)} kW the failed motor gave, and the shaft power is not known.`,
+    ASK_LOAD,
+    30,
+  );
 }
 
 const LIKE_FOR_LIKE = 'Like for like: common practice, no source; hp and kW pairs of 10 CFR 431';
@@ -110,7 +117,7 @@ function throughGear(set: PumpSet, context: Context, have: number, leastKw: numb
   return toRead(
     compared,
     `The pump takes ${figure(leastKw)} kW; the losses between motor and pump are not known.`,
-    "Efficiency of the gear: the gear's plate or its maker",
+    'Efficiency of the gear: the gear’s plate or its maker',
     15,
   );
 }

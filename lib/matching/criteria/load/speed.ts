@@ -7,7 +7,7 @@ import { flowTolerancePct, LIKE_FOR_LIKE_FLOW_PCT } from '../../context/operatin
 import { block, type Compared, type Finding, needsWork, ok } from '../../finding';
 import { joined } from '../../joined';
 import { byPlate } from '../../speed/by-plate';
-import { limitHertz } from '../../speed/limit-hertz';
+import { limitHertz, TOO_FAST } from '../../speed/limit-hertz';
 import { byFrequency, bySheave } from '../../speed/put-right';
 import { changeSheave, lowerLimit, setFrequency } from '../../speed/speed-work';
 import { againstStaticHead } from '../../speed/static-head';
@@ -26,22 +26,23 @@ export function speed(set: PumpSet, candidate: Motor, context: Context): Finding
     cite: CITE,
   };
   if (maxPumpRpm !== null && load.pumpRpm !== null && load.pumpRpm > maxPumpRpm)
-    return block({ ...compared, need: maxPumpRpm }, "The speed asked of the pump is above the pump's own maximum.");
+    return block({ ...compared, need: maxPumpRpm }, 'The speed asked of the pump is above the pump’s own maximum.');
   if (point.flowChangePct === null)
     return point.restored === null
       ? byPlate(set, candidate, context, CITE)
       : putRight(set, candidate, context, compared, `${point.why}`);
 
   const change = point.flowChangePct;
-  const says = `The pump runs ${figure(Math.abs(change), 1)} % ${change < 0 ? 'slower' : 'faster'}${granted(set, point.assumes)}.`;
+  const isOut = Math.abs(change) > flowTolerancePct(set);
+  const says = `${keeps(change)}${isOut ? allowed(set) : ''}${granted(set, point.assumes)}.`;
   const isTooFast = maxPumpRpm !== null && point.pumpRpm !== null && point.pumpRpm > maxPumpRpm * EXACTLY;
-  if (isTooFast || Math.abs(change) > flowTolerancePct(set))
+  if (isTooFast || isOut)
     return putRight(
       set,
       candidate,
       context,
       isTooFast ? { ...compared, need: maxPumpRpm } : compared,
-      isTooFast ? `${says} Its maximum is ${maxPumpRpm} rpm.` : says,
+      isTooFast ? `${says} The pump’s maximum is ${maxPumpRpm} rpm.` : says,
     );
   if (candidate.maxRpm !== null && point.motorRpm !== null && point.motorRpm > candidate.maxRpm * EXACTLY)
     return block({ ...compared, need: candidate.maxRpm }, 'The motor would run above its own maximum speed.');
@@ -49,12 +50,20 @@ export function speed(set: PumpSet, candidate: Motor, context: Context): Finding
   const slower = againstStaticHead(set, compared, change) ?? ok(compared, says);
   const hertz = limitHertz(set, candidate, row);
   if (hertz === null) return slower;
-  const tooFast = 'At its maximum frequency the drive would run it too fast.';
-  return joined(slower, needsWork(compared, tooFast, lowerLimit(settings, hertz)));
+  return joined(slower, needsWork(compared, TOO_FAST, lowerLimit(settings, hertz)));
 }
 
 const CITE = 'NEMA MG 1 1.19, IEC 60034-1 (slip); flow follows speed: pump affinity law (read in two texts)';
 const EXACTLY = 1 + 1e-9;
+
+function keeps(changePct: number): string {
+  const by = figure(Math.abs(changePct), 1);
+  return by === '0' ? 'The pump keeps its speed' : `The pump runs ${by} % ${changePct < 0 ? 'slower' : 'faster'}`;
+}
+
+/** What a tolerance that was stated lets the speed change by; one taken for granted says so itself. */
+const allowed = ({ load: { flowTolerancePct: pct } }: PumpSet): string =>
+  pct === null ? '' : `, more than the ${figure(pct, 1)} % allowed`;
 
 const granted = ({ load }: PumpSet, assumes: string | null): string => {
   const tolerance =

@@ -1,6 +1,7 @@
 import type { Motor } from '@/lib/plant/motor';
 import type { PumpSet } from '@/lib/plant/set';
 import type { Face } from '@/lib/standards/dimension';
+import { figure } from '@/lib/units/figure';
 import type { Context } from '../../context';
 import { block, type Compared, type Finding, note, ok, toRead } from '../../finding';
 import { faceMisfit, familyOf, figuresOf } from '../../mount/face-misfit';
@@ -41,11 +42,14 @@ function ofFigures(have: Face, need: Face, compared: Compared): Finding {
     case 'same':
       return ok(compared, `The face is the same: ${figuresOf(have)}.`);
     case 'smaller':
-      return note(compared, `Bolts and spigot are the same; the face is smaller outside: ${figuresOf(have)}.`);
+      return note(
+        compared,
+        `Bolts and spigot are the same; the face is smaller outside: ${outsideOf(have)} where ${outsideOf(need)}.`,
+      );
     case 'larger':
       return toRead(
         compared,
-        `Bolts and spigot are the same; the face is larger outside: ${figuresOf(have)} in place of ${figuresOf(need)}.`,
+        `Bolts and spigot are the same; the face is larger outside: ${outsideOf(have)} where ${outsideOf(need)}.`,
         'Measure whether there is room round the face',
         5,
       );
@@ -60,6 +64,9 @@ function ofFigures(have: Face, need: Face, compared: Compared): Finding {
       return block(compared, `${WHY[misfit]}: ${figuresOf(have)} in place of ${figuresOf(need)}.`);
   }
 }
+
+const outsideOf = ({ name, outsideMm }: Face) =>
+  `${name} has ${outsideMm === null ? 'an unknown one' : `${figure(outsideMm)} mm`}`;
 
 const WHY = {
   'pitch-circle': 'Another bolt circle',

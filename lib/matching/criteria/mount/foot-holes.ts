@@ -93,7 +93,7 @@ function ofSpacing(isCandidate: boolean, compared: Compared): Finding {
 }
 
 function misfit(set: PumpSet, { base, seat, fit, settings }: Context, hole: Dimension, compared: Compared): Finding {
-  const says = `${misfitOf(fit.dimensions, seat, hole)}: look for a second set of holes in base or feet first.`;
+  const says = `${misfitOf(fit.dimensions, seat, hole)}: first look for a second set of holes in the base or the feet.`;
   if (base.isTransition)
     return needsWork(compared, says, {
       id: 'transition-base',
@@ -107,13 +107,14 @@ function misfit(set: PumpSet, { base, seat, fit, settings }: Context, hole: Dime
       hours: settings.hours['slot-or-redrill'],
     });
   const { stackMm } = base;
-  const isLow = set.base.transitionBase === true && stackMm !== null;
-  return block(
-    compared,
-    isLow
-      ? `${says} The ${figure(Math.max(0, stackMm))} mm under its feet are too little for a transition base (${LEAST_PLATE_MM} mm).`
-      : says,
-  );
+  return block(compared, set.base.transitionBase === true && stackMm !== null ? `${says} ${tooLow(stackMm)}` : says);
+}
+
+function tooLow(stackMm: number): string {
+  const room = figure(stackMm);
+  return stackMm <= 0 || room === '0'
+    ? `There is no height under its feet for a transition base, which takes at least ${LEAST_PLATE_MM} mm.`
+    : `The height of ${room} mm under its feet is too little for a transition base, which takes at least ${LEAST_PLATE_MM} mm.`;
 }
 
 function misfitOf(
@@ -124,9 +125,17 @@ function misfitOf(
   const across = nearest(holesAcrossMm, seat.holesAcross.value) / 2;
   let along = nearest(holesAlongMm, seat.holesAlong.value) / 2;
   for (const other of seat.holesAlong.alternatives) along = Math.min(along, nearest(holesAlongMm, other) / 2);
-  const off = `Each hole is off its bolt by ${figure(across)} mm across and ${figure(along)} mm along`;
+  const off = `Each hole is off its bolt by ${offBy(across, along)}`;
   const bolt = seat.bolt.value;
   if (hole.value === null || bolt === null || hole.value >= bolt) return off;
   const thin = `bolts of ${figure(bolt, 1)} mm do not go through holes of ${figure(hole.value, 1)} mm`;
   return across + along > 0 ? `${off}, and ${thin}` : `B${thin.slice(1)}`;
+}
+
+/** Only the way in which a hole is off: "12.7 mm along", or both ways. */
+function offBy(acrossMm: number, alongMm: number): string {
+  const across = figure(acrossMm);
+  const along = figure(alongMm);
+  if (across === '0') return `${along} mm along`;
+  return along === '0' ? `${across} mm across` : `${across} mm across and ${along} mm along`;
 }

@@ -34,8 +34,9 @@ export function key(set: PumpSet, _: Motor, { seat, fit, hub, settings }: Contex
       5,
     );
   if (isSameLength(have, need)) return ok(compared, 'Same key.');
-  const says = `Key is ${figure(Math.abs(have - need), 3)} mm ${have < need ? 'narrower' : 'wider'} than the hub's keyway.`;
-  if (seat.input === 'pump-shaft' || isPumpShaft(fit.shaft)) return block(compared, says);
+  const isPump = seat.input === 'pump-shaft' || isPumpShaft(fit.shaft);
+  const says = `Key is ${figure(Math.abs(have - need), 3)} mm ${have < need ? 'narrower' : 'wider'} than the keyway of the ${isPump ? 'pump' : 'hub'}.`;
+  if (isPump) return block(compared, says);
   return needsWork(compared, says, {
     id: 'step-key',
     what: `Make a stepped key, ${figure(have, 3)} mm in the shaft and ${figure(need, 3)} mm in the hub`,

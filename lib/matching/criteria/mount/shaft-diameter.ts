@@ -89,13 +89,21 @@ function blocked({ coupling }: PumpSet, { seat, fit }: Context, compared: Compar
           { ...compared, have: SHAFT[fit.shaft], need: SHAFT[seat.shaft], unit: null },
           `It has ${SHAFT[fit.shaft]} in place of ${SHAFT[seat.shaft]}: pump shafts interchange only with their own type and size.`,
         )
-      : block(compared, 'A pump shaft interchanges only with its own size.');
+      : block(
+          compared,
+          typeof have === 'number' && typeof need === 'number'
+            ? `Shaft is ${figure(have, 3)} mm in place of ${figure(need, 3)} mm: a pump shaft interchanges only with its own size.`
+            : 'A pump shaft interchanges only with its own size.',
+        );
   if (typeof have !== 'number' || typeof need !== 'number') return block(compared, 'The shaft does not fit.');
   const mm = figure(Math.abs(have - need), 3);
   if (seat.input === 'quill')
     return have > need
       ? block(compared, `Shaft is ${mm} mm thicker than the quill: a quill is not rebored.`)
-      : block(compared, `Shaft is ${mm} mm thinner than the quill, and no reducer bushing is told that fills it.`);
+      : block(
+          compared,
+          `Shaft is ${mm} mm thinner than the quill, and no reducer bushing is known to fill the difference.`,
+        );
   const { reboreToMm } = coupling.hub;
   return have > need
     ? block(

@@ -50,16 +50,19 @@ function onBelt(takeUpMm: number | null, addMm: number, stackMm: number | null, 
   const mm = Math.abs(addMm);
   const is = `${figure(mm)} mm ${addMm > 0 ? 'lower' : 'higher'}`;
   if (takeUpMm !== null && mm <= takeUpMm + DUST)
-    return note(compared, `Shaft is ${is}: the belt's take-up of ${figure(takeUpMm)} mm covers it.`);
+    return note(compared, `Shaft is ${is}: the belt’s take-up of ${figure(takeUpMm)} mm covers it.`);
   if (addMm > 0 || (stackMm !== null && stackMm >= 0)) return null;
   if (takeUpMm === null)
     return toRead(
       compared,
-      `Shaft is ${is} and the belt's take-up is unknown.`,
+      `Shaft is ${is} and the belt’s take-up is unknown.`,
       'Measure the travel left on the slide rails',
       5,
     );
-  return toJudge(compared, `Shaft is ${is}, beyond the belt's take-up: another belt length or a lower base.`);
+  return toJudge(
+    compared,
+    `Shaft is ${is}, beyond the belt’s take-up of ${figure(takeUpMm)} mm: another belt length or a lower base.`,
+  );
 }
 
 const DUST = 1e-9;
@@ -70,20 +73,27 @@ function underFeet(set: PumpSet, addMm: number, { base, settings }: Context, com
   if (height === 'unknown' || stackMm === null)
     return toRead(
       compared,
-      `Shaft is ${figure(-addMm)} mm higher; the shims under the feet now are unknown.`,
+      `Shaft is ${figure(-addMm)} mm higher; how much shim lies under the feet now is unknown.`,
       'Measure at the set the shims under each foot of the old motor',
       10,
     );
   if (height === 'too-high')
-    return block(
-      compared,
-      `Shaft is ${figure(-addMm)} mm too high: taking out the ${present === null ? '' : `${figure(present)} mm of `}shims leaves it ${figure(-stackMm)} mm above the pump's.`,
-    );
+    return block(compared, `Shaft is ${figure(-addMm)} mm too high: ${takenOut(present, -stackMm)}.`);
   const says =
     addMm < 0
-      ? `Shaft is ${figure(-addMm)} mm higher; ${figure(Math.max(0, stackMm))} mm of shims remain.`
-      : `Shaft is ${figure(addMm)} mm lower${present === null ? '; what lies there now is unknown and comes on top.' : `: ${figure(stackMm)} mm under each foot in all.`}`;
+      ? `Shaft is ${figure(-addMm)} mm higher; ${remaining(Math.max(0, stackMm))}.`
+      : `Shaft is ${figure(addMm)} mm lower${present === null ? '; what lies under the feet now is unknown and comes on top.' : `: ${figure(stackMm)} mm under each foot in all.`}`;
   return needsWork(compared, says, workOf(addMm, stackMm, base, settings.hours));
+}
+
+const remaining = (shimsMm: number) =>
+  figure(shimsMm) === '0' ? 'no shims remain' : `${figure(shimsMm)} mm of shims remain`;
+
+/** What shims can do about it. Null shims: not known how thick they are. */
+function takenOut(shimsMm: number | null, leftMm: number): string {
+  if (shimsMm === 0) return 'there are no shims to take out';
+  const shims = shimsMm === null ? 'the shims' : `the ${figure(shimsMm)} mm of shims`;
+  return `taking out ${shims} leaves it ${figure(leftMm)} mm above the pump’s`;
 }
 
 function workOf(

@@ -55,19 +55,22 @@ function ofHub(need: number, { fit, hub, settings, seat }: Context): Finding {
   if (have >= need - DUST) return ok(compared, 'The shaft carries the whole hub.');
   const says = `Shaft is ${figure(need - have)} mm shorter than the hub`;
   if (have >= need * CARRIED_SHARE - DUST)
-    return note({ ...compared, cite: CARRIED }, `${says}: ${figure(have / need)} of the hub is carried.`);
+    return note({ ...compared, cite: CARRIED }, `${says}: ${share(have / need)} of the hub is carried.`);
   const bore = shaftDiameterMm.value;
   const was = seat.shaftDiameter.value;
   if ((hub.kind === 'new-hub' || hub.kind === 'new-sheave') && bore !== null && was !== null) {
     const work = hubWork(hub.kind, bore, was, settings.hours);
-    return needsWork(compared, `${says}: order the new one no longer than the shaft.`, {
+    return needsWork(compared, `${says}: order the new hub no longer than the shaft, ${figure(have)} mm.`, {
       ...work,
-      what: `${work.what}, no longer than ${figure(have)} mm`,
+      what: `${work.what}; the hub no longer than ${figure(have)} mm`,
     });
   }
-  return block(compared, `${says}: less than 0.8 of it would be carried.`);
+  return block(compared, `${says}: only ${share(have / need)} of it would be carried, and ${LEAST_CARRIED} has to be.`);
 }
 
+/** Rounded down, so that just too little never reads as enough. */
+const share = (carried: number) => `${figure(Math.floor(100 * carried + DUST), 0)} %`;
+const LEAST_CARRIED = share(CARRIED_SHARE);
 const KEY_CARRIES = 'Does the key left in it carry the torque?';
 const CARRIED = '0.8 of the hub on the shaft: common practice, no source';
 /**
@@ -140,11 +143,14 @@ function unlike(
       );
     return -longerMm <= hub.lengthMm * (1 - CARRIED_SHARE) + DUST
       ? note({ ...compared, cite: CARRIED }, `${is}: the hub overhangs it by that.`)
-      : block(compared, `${is}: less than 0.8 of the hub would be carried.`);
+      : block(
+          compared,
+          `${is}: only ${share(Math.max(0, 1 + longerMm / hub.lengthMm))} of the hub would be carried, and ${LEAST_CARRIED} has to be.`,
+        );
   }
   if (gapMm === null || gapMinMm === null)
     return toRead(compared, `${is}; what the coupling gap can take is unknown.`, READ_GAP, 10);
   return gapMm - longerMm >= gapMinMm - DUST
     ? note(compared, `${is}: the coupling gap takes it. Set the gap anew.`)
-    : block(compared, `${is}, more than the coupling gap can take.`);
+    : block(compared, `${is}: the coupling gap can take only ${figure(Math.max(0, gapMm - gapMinMm))} mm.`);
 }

@@ -6,7 +6,7 @@ import type { Context } from '../../context';
 import { holeToShaftEndMm } from '../../context/seat';
 import { block, type Compared, type Finding, needsWork, note, ok, toJudge, toRead, type Work } from '../../finding';
 import { citeOfBoth } from '../../mount/cite-of-both';
-import { isNotInPlace } from '../../mount/shaft-shift';
+import { CARRIED_SHARE, isNotInPlace } from '../../mount/shaft-shift';
 
 /**
  * Does the shaft end where the hub is? From the drive-end foot holes to the shaft end in mm; a difference above zero is
@@ -39,14 +39,14 @@ export function shaftPosition(set: PumpSet, _: Motor, context: Context): Finding
     case 'overhangs':
       return note(
         { ...compared, cite: CARRIED },
-        `${ends}: the hub overhangs it and keeps ${lengthMm === null ? '0.8' : figure((lengthMm - mm) / lengthMm)} of its length on the shaft.`,
+        `${ends}: the hub overhangs it and keeps ${figure(lengthMm === null ? LEAST_CARRIED_PCT : Math.floor((100 * (lengthMm - mm)) / lengthMm + DUST), 0)} % of its length on the shaft.`,
       );
     case 'slides-back':
       return note(
         compared,
         set.coupling.type === 'belt'
           ? `${ends}: set the sheave along the shaft until the belts run true.`
-          : `${ends}: slide the hub back by that; the shaft end then stands in the gap and must clear the pump's.`,
+          : `${ends}: slide the hub back by that; the shaft end then stands in the gap and must clear the pump’s.`,
       );
     case 'gap':
       return note(compared, `${ends}: the coupling gap takes it. Set the gap anew.`);
@@ -72,6 +72,8 @@ export function shaftPosition(set: PumpSet, _: Motor, context: Context): Finding
 const COMMON = 'common practice, no source';
 const CARRIED = '0.8 of the hub on the shaft: common practice, no source';
 const UNKNOWN = unknownDimension();
+const LEAST_CARRIED_PCT = CARRIED_SHARE * 100;
+const DUST = 1e-9;
 
 function unknown(have: number | null, compared: Compared): Finding {
   return have === null
@@ -121,7 +123,7 @@ function out(
     );
   if (isFurther || seat.input !== 'hub')
     return toJudge(compared, `${says} See whether a spacer or a moved base is possible.`);
-  return block(compared, `${says} The coupling cannot be closed so far.`);
+  return block(compared, `${says} The coupling cannot be closed by that much.`);
 }
 
 const transition = (hours: number): Work => ({

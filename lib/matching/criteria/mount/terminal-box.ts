@@ -14,9 +14,9 @@ export function terminalBox(set: PumpSet, candidate: Motor, { fit, settings }: C
 
   const have = boxOf(candidate);
   const compared = { criterion: 'terminal-box', have, need, cite: CITE } as const;
-  if (have === need) return ok(compared, `The box is on the cable's side (${need}).`);
+  if (have === need) return ok(compared, `The box is on the cable’s side (${need}).`);
   if (set.mounting === 'face' && fit.holding.feet !== true)
-    return note(compared, `Held by its face alone: turn the motor on its bolt circle until the box is to the ${need}.`);
+    return note(compared, `Held by its face alone: turn the motor on its bolt circle until the box is ${WHERE[need]}.`);
   if (have === null)
     return toRead(compared, `Side of the box unknown; the cable comes in from the ${need}.`, READING, 2);
   return needsWork(compared, `The box is ${WHERE[have]}, the cable comes in from the ${need}.`, {

@@ -52,7 +52,7 @@ function rerated(candidate: Motor, row: RatingRow, isDriveFed: boolean, compared
   if (maxRpm !== null && synchronousRpm !== null && synchronousRpm > maxRpm)
     return block(
       compared,
-      `At ${compared.need} Hz it would turn at ${figure(synchronousRpm, 0)} rpm, above its ${figure(maxRpm, 0)} rpm.`,
+      `At ${compared.need} Hz it would turn at ${figure(synchronousRpm, 0)} rpm, above the ${figure(maxRpm, 0)} rpm it may turn at.`,
     );
   const plate = `Plated for ${compared.have} Hz only`;
   if (fluxRatio === null) {
@@ -62,11 +62,13 @@ function rerated(candidate: Motor, row: RatingRow, isDriveFed: boolean, compared
       ? toRead(compared, says, 'Read the motor voltage set in the drive', 5)
       : toRead(compared, says, 'Measure the voltage between the lines at the starter', 10);
   }
-  const flux = `${plate}: V/f is ${figure(fluxRatio * 100, 0)} % of the plate's`;
-  if (fluxRatio > GREATEST_FLUX + DUST) return block(compared, `${flux}, the iron saturates.`);
-  if (fluxRatio < LEAST_FLUX - DUST) return block(compared, `${flux}, too little torque is left.`);
+  const flux = `${plate}: V/f is ${figure(fluxRatio * 100, 0)} % of the plate’s`;
+  if (fluxRatio > GREATEST_FLUX + DUST)
+    return block(compared, `${flux}, above ${figure(GREATEST_FLUX * 100, 0)} %: the iron saturates.`);
+  if (fluxRatio < LEAST_FLUX - DUST)
+    return block(compared, `${flux}, below ${figure(LEAST_FLUX * 100, 0)} %: too little torque is left.`);
   const low = fluxRatio < USUAL_FLUX - DUST ? `, torque ${figure(fluxRatio ** 2 * 100, 0)} %` : '';
-  const base = isDriveFed ? " The drive must be set to the plate's V/f." : '';
+  const base = isDriveFed ? ' The drive must be set to the plate’s V/f.' : '';
   return toJudge(compared, `${flux}${low}.${base} ${powerOf(row)}${VOID}`);
 }
 

@@ -106,11 +106,16 @@ function ofDial(set: PumpSet, amps: number, where: string, hours: number, line: 
       'Read both ends of the overload dial',
       5,
     );
-  return needsWork(compared, `The overload dial does not reach ${setting}.`, {
+  return needsWork(compared, `${setting} is ${beyondDial(amps, set)}.`, {
     id: 'overload',
     what: `Fit an overload that takes ${setting} and set it so`,
     hours,
   });
+}
+
+function beyondDial(amps: number, { supply: { overloadMinA: min, overloadMaxA: max } }: PumpSet): string {
+  if (min !== null && amps < min) return `below the overload dial’s ${figure(min)} A`;
+  return max === null ? 'outside the overload dial' : `above the overload dial’s ${figure(max)} A`;
 }
 
 function ofContactor(
@@ -128,9 +133,9 @@ function ofContactor(
       ? null
       : toJudge(
           about,
-          `${figure(have)} A is above the contactor's ${figure(contactorA)} A unless it stands in the delta.`,
+          `${figure(have)} A is above the contactor’s ${figure(contactorA)} A unless it stands in the delta.`,
         );
-  return block(about, `${figure(have)} A is above the contactor's ${figure(contactorA)} A.`);
+  return block(about, `${figure(have)} A is above the contactor’s ${figure(contactorA)} A.`);
 }
 
 function ofCable(have: number, cableA: number, compared: Compared): Finding | null {
@@ -147,12 +152,15 @@ function ofDrive(have: number, runningA: number | null, ratedA: number, compared
   if (runningA !== null && runningA > ratedA)
     return block(
       { ...about, have: runningA },
-      `It would run at ${figure(runningA)} A, above the drive's ${figure(ratedA)} A.`,
+      `It would run at ${figure(runningA)} A, above the drive’s ${figure(ratedA)} A.`,
     );
-  if (have <= ratedA) return ok(about, `${figure(have)} A is within the drive's ${figure(ratedA)} A.`);
-  const above = `The plate's ${figure(have)} A are above the drive's ${figure(ratedA)} A`;
+  if (have <= ratedA) return ok(about, `${figure(have)} A is within the drive’s ${figure(ratedA)} A.`);
+  const above = `The plate’s ${figure(have)} A is above the drive’s ${figure(ratedA)} A`;
   if (runningA === null) return toJudge(about, `${above}, and what it would run at is unknown.`);
   return runningA <= ratedA * DRIVE_MARGIN
-    ? toJudge(about, `${above}; it would run at ${figure(runningA)} A: set the drive's current limit to its rating.`)
+    ? toJudge(
+        about,
+        `${above}; it would run at ${figure(runningA)} A: set the drive’s current limit to ${figure(ratedA)} A.`,
+      )
     : block(about, `${above}, and it would run at ${figure(runningA)} A: less than a tenth to spare.`);
 }

@@ -1,5 +1,6 @@
 import type { Motor } from '@/lib/plant/motor';
 import type { PumpSet } from '@/lib/plant/set';
+import { figure } from '@/lib/units/figure';
 import type { Context } from '../../context';
 import { fedBy } from '../../context/fed-by';
 import type { RatingRow } from '../../context/rating-row';
@@ -22,12 +23,20 @@ export function phases(set: PumpSet, candidate: Motor, { row, settings }: Contex
   if (need === null)
     return toRead(compared, 'Number of phases of the supply unknown.', 'Count the live conductors at the isolator', 5);
   if (have === need)
-    return ok(compared, fed.isDriveFed ? 'Three phases, as the drive gives.' : `${need}-phase, as the supply.`);
+    return ok(
+      compared,
+      fed.isDriveFed
+        ? 'Three-phase, as is the drive’s output.'
+        : `${need === 1 ? 'Single' : 'Three'}-phase, as is the supply.`,
+    );
   if (have === 3) return block(compared, 'A three-phase motor does not run on a single-phase supply.');
   if (fed.isDriveFed) return block(compared, 'A single-phase motor cannot run on a three-phase drive.');
   const suits = isOfTheseVolts(row);
   if (suits === false)
-    return block(compared, 'A single-phase motor for another voltage than that between two of the lines.');
+    return block(
+      compared,
+      `A single-phase motor for another voltage than the ${row.volts === null ? 'one' : `${figure(row.volts, 1)} V`} between two of the lines.`,
+    );
   return toJudge(
     compared,
     suits === null

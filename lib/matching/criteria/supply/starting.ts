@@ -34,7 +34,7 @@ const SAYS = {
   'star-delta': 'The winding suits a star-delta starter.',
   'part-winding': 'The winding suits a part-winding starter.',
   soft: 'A soft starter asks nothing of the winding.',
-  drive: 'A drive asks no start of the winding.',
+  drive: 'A drive starts any winding.',
 } as const;
 
 function partWinding(candidate: Motor, compared: Compared): Finding | null {

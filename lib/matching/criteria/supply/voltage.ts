@@ -64,18 +64,18 @@ function fitOf(
   // Of a range alone the end that is nearest was compared.
   const about = plate.volts === null ? { ...compared, have: near } : compared;
   if (Math.abs(off) <= USUAL + DUST) return ok(about, inside(near, volts, off, isMeasured, from));
-  const apart = `${from} is ${figure(Math.abs(off) * 100, 1)} % ${off < 0 ? 'below' : 'above'} the plate's ${figure(near, 1)} V`;
+  const apart = `${from} is ${figure(Math.abs(off) * 100, 1)} % ${off < 0 ? 'below' : 'above'} the plate’s ${figure(near, 1)} V`;
   if (Math.abs(off) > GREATEST + DUST) return block(about, capital(`${apart}: more than 10 %.`));
   const says = `${apart}: torque ${off < 0 ? 'falls' : 'rises'} with the square to ${torquePct(volts, near)} %${off < 0 ? '' : ', and the iron runs hotter'}.`;
   return isMeasured || isDriveFed ? toJudge(about, capital(says)) : toRead(about, capital(says), MEASURE, 10);
 }
 
 function inside(plateVolts: number, volts: number, off: number, isMeasured: boolean, from: string): string {
-  if (off === 0) return `The plate's ${figure(plateVolts, 1)} V are those of ${from}.`;
+  if (off === 0) return `The plate’s ${figure(plateVolts, 1)} V is what ${from} gives.`;
   const isByDesign = !isMeasured && nominalVoltage(volts)?.plateVolts === plateVolts;
   return isByDesign
     ? `${figure(plateVolts, 1)} V is the plate for a ${figure(volts, 1)} V system, by design.`
-    : `${capital(from)} is ${figure(Math.abs(off) * 100, 1)} % ${off < 0 ? 'below' : 'above'} the plate's ${figure(plateVolts, 1)} V: within 5 %.`;
+    : `${capital(from)} is ${figure(Math.abs(off) * 100, 1)} % ${off < 0 ? 'below' : 'above'} the plate’s ${figure(plateVolts, 1)} V: within 5 %.`;
 }
 
 /** A "208-230" plate fed near its low end: trade caution, from memory; V² arithmetic. */

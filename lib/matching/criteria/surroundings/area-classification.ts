@@ -105,8 +105,8 @@ function likeForLike(set: PumpSet, candidate: Motor, context: Context): Finding 
   const voided = voids(set, candidate, context);
   if (voided !== null) return toJudge(compared, voided);
   const short = areaShortfall(mark, had);
-  if (short === null) return ok(compared, "Covers the failed motor's area mark.");
+  if (short === null) return ok(compared, 'Covers the failed motor’s area mark.');
   if (short.kind === 'lower')
-    return toJudge(compared, `${LOWER[short.axis]} the failed motor's mark gave: find out what the place is.`);
+    return toJudge(compared, `${LOWER[short.axis]} the failed motor’s mark gave: find out what the place is.`);
   return toJudge(compared, `${UNSTATED[short.axis]} is not stated on both marks: find out what the place is.`);
 }

@@ -127,5 +127,5 @@ function brakeFinding(set: PumpSet, { brake }: Motor, compared: Compared, work: 
   }
   if (brake.torqueNm >= need.torqueNm) return null;
   const held = { ...compared, have: brake.torqueNm, need: need.torqueNm, unit: 'N·m' };
-  return toJudge(held, `The brake holds ${brake.torqueNm} N·m; the failed motor's held ${need.torqueNm} N·m.`, work);
+  return toJudge(held, `The brake holds ${brake.torqueNm} N·m; the failed motor’s held ${need.torqueNm} N·m.`, work);
 }

@@ -29,14 +29,14 @@ export function bearings(set: PumpSet, candidate: Motor, context: Context): Find
   if (have === null)
     return toRead(
       compared,
-      `The motor's sheave is unknown; this frame needs at least ${need} mm.`,
+      `The motor’s sheave is unknown; this frame needs at least ${need} mm.`,
       'Measure the pitch diameter of the motor sheave',
       5,
     );
   if (have >= least.pitchMm - SHEAVE_STEP_MM)
-    return ok(compared, `The sheave is no smaller than the frame's least, ${need} mm.`);
+    return ok(compared, `The sheave of ${figure(have, 0)} mm is no smaller than the frame’s least, ${need} mm.`);
 
-  const says = `The sheave is smaller than the frame's least, ${need} mm: the belt would overload bearing and shaft.`;
+  const says = `The sheave of ${figure(have, 0)} mm is smaller than the frame’s least, ${need} mm: the belt would overload bearing and shaft.`;
   if (changeable === false) return block(compared, says);
   const work = {
     id: 'sheave',
@@ -83,10 +83,14 @@ function byShaft(candidate: Motor, { fit, failedFit }: Context): Finding {
   if (have !== null && need !== null && have >= need)
     return note(
       compared,
-      `No standard sets a least sheave for ${candidate.frame ?? 'this frame'}; the shaft is no thinner than the failed motor's.`,
+      `No standard sets a least sheave for ${candidate.frame ?? 'this frame'}; the shaft of ${figure(have)} mm is no thinner than the failed motor’s, ${figure(need)} mm.`,
     );
+  const thinner =
+    have === null || need === null
+      ? ''
+      : `, and its shaft of ${figure(have)} mm is thinner than the failed motor’s, ${figure(need)} mm`;
   return toJudge(
     compared,
-    "No standard sets a least sheave for this frame: hold the belt pull against the maker's radial load.",
+    `No standard sets a least sheave for ${candidate.frame ?? 'this frame'}${thinner}: hold the belt pull against the maker’s radial load.`,
   );
 }

@@ -15,13 +15,15 @@ export function rotation(set: PumpSet, candidate: Motor): Finding | null {
 
   const have = candidate.rotation;
   const compared = { criterion: 'rotation', have, need, cite: CITE } as const;
-  const pump = stated === null ? `The failed motor was built for ${need}` : `The pump turns ${need}`;
-  if (have === null) return toRead(compared, `${pump}; this motor's way of turning is unknown.`, READING, 2);
-  if (have === need) return ok(compared, `Built to turn ${have}.`);
-  if (have === 'either') return ok(compared, `Turns either way: connect it for ${need}.`);
-  const says = `${pump}; this motor is built for ${have} only.`;
-  return stated === null ? toJudge(compared, `${says} See the pump's arrow.`) : block(compared, says);
+  const pump = stated === null ? `The failed motor was built for ${WAY[need]}` : `The pump turns ${WAY[need]}`;
+  if (have === null) return toRead(compared, `${pump}; this motor’s way of turning is unknown.`, READING, 2);
+  if (have === need) return ok(compared, `Built to turn ${WAY[have]}.`);
+  if (have === 'either')
+    return ok(compared, `Turns either way: connect it to turn ${WAY[need]}, seen from the drive end.`);
+  const says = `${pump}; this motor is built for ${WAY[have]} only.`;
+  return stated === null ? toJudge(compared, `${says} See the pump’s arrow.`) : block(compared, says);
 }
 
+const WAY = { cw: 'clockwise', ccw: 'anticlockwise' } as const;
 const CITE = 'common practice, no source; sense of view: IEC 60034-8';
 const READING = 'Look for a direction arrow or a fan with curved blades; none of them means either way';

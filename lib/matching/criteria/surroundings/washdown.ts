@@ -27,7 +27,7 @@ export function washdown(set: PumpSet, candidate: Motor): Finding | null {
 }
 
 const CITE = 'common practice, no source; water tests: IEC 60529';
-const READING = "Look for a washdown mark on the plate or in the maker's sheet";
+const READING = 'Look for a washdown mark on the plate or in the maker’s sheet';
 /** IPX5 is the first test with a jet (IEC 60529). */
 const FIRST_JET_NUMERAL = 5;
 const whose = (had: Motor['washdown']) =>
