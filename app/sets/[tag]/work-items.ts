@@ -19,11 +19,10 @@ export function workItems(result: Result, motor: Motor, settings: SiteSettings, 
     if (work === null) continue;
     const before = items.get(work.id);
     if (before === undefined) items.set(work.id, { ...work });
-    else if (before.what === work.what) before.hours = Math.max(before.hours, work.hours);
     else
       items.set(work.id, {
         ...before,
-        what: `${before.what}; ${work.what}`,
+        what: together(before.what, work.what),
         hours: Math.max(before.hours, work.hours),
       });
   }
@@ -41,4 +40,10 @@ export function chainOf(items: readonly WorkItem[], settings: SiteSettings): Cha
       .filter(({ id }) => id !== 'swap')
       .map(({ id, hours }): ChainItem => ({ words: WORK_WORDS[id], hours, kind: 'work' })),
   ];
+}
+
+/** What two findings ask of one kind of work: where the one tells all that the other does, it alone. */
+function together(before: string, what: string): string {
+  if (before.startsWith(what)) return before;
+  return what.startsWith(before) ? what : `${before}; ${what.charAt(0).toLowerCase()}${what.slice(1)}`;
 }

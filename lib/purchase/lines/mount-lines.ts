@@ -120,4 +120,4 @@ export const MOUNT_LINES: readonly Line[] = [
 
 const DIRECTION = { horizontal: 'shaft horizontal', down: 'shaft down', up: 'shaft up' } as const;
 const BOX = { left: 'left (F-1)', right: 'right (F-2)', top: 'top (F-3)' } as const;
-const ROTATION = { cw: 'clockwise', ccw: 'counter-clockwise', either: 'either way' } as const;
+const ROTATION = { cw: 'clockwise', ccw: 'anticlockwise', either: 'either way' } as const;
