@@ -15,6 +15,8 @@ export interface FigureTexts {
 type Compared = Pick<Finding, 'have' | 'need' | 'difference' | 'unit'>;
 
 const COLUMN_LETTERS = 8;
+/** Of a speed range, "4:1": part of the figure, and no unit of a difference. */
+const RATIO = ':1';
 
 /** Have, need and difference as a row shows them: the two figures with the same decimals, so that they align. */
 export function figuresOfFinding({ have, need, difference, unit }: Compared): FigureTexts {
@@ -27,7 +29,7 @@ export function figuresOfFinding({ have, need, difference, unit }: Compared): Fi
     need: needText,
     difference: differenceText(have, need, difference, digits),
     unit,
-    hasUnit: difference !== null && Math.abs(difference) >= 1e-9 && unit !== null,
+    hasUnit: difference !== null && Math.abs(difference) >= 1e-9 && unit !== null && unit !== RATIO,
     isLong: Math.max(haveText.length, needText.length) > COLUMN_LETTERS,
   };
 }
@@ -50,7 +52,8 @@ function textOf(value: Finding['have'], missing: string, digits: number, unit: s
   if (value === null) return missing;
   if (typeof value === 'string') return value;
   const text = rounded(value, digits).toFixed(digits).replace('-', '−');
-  return unit === null ? text : `${text} ${unit}`;
+  if (unit === null) return text;
+  return unit === RATIO ? `${text}${unit}` : `${text} ${unit}`;
 }
 
 function differenceText(have: Finding['have'], need: Finding['need'], difference: number | null, digits: number) {
