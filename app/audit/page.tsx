@@ -7,12 +7,15 @@ import { ownUnits } from '@/lib/register/queries/own-units';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { THINGS_OF_PEOPLE } from '@/lib/register/things-of-people';
 import { answered } from '../answered';
+import { NotReadNote } from '../lists/not-read-note';
+import { PrintedLine } from '../lists/printed-line';
 import { ActionButton } from '../look/action';
 import { Field, SelectField } from '../look/field';
 import { Sheet } from '../look/sheet';
 import { SavedNote } from '../record/saved-note';
 import { personOf, whoMay } from '../who-is-here';
 import { doneOptions, THING_WORDS } from './action-words';
+import { askedWords } from './asked-words';
 import { trailAsked, trailQuestion } from './trail-asked';
 import { TrailList } from './trail-list';
 
@@ -24,8 +27,13 @@ const PER_PART = 100;
 export default answered(async function AuditPage({ searchParams }: PageProps<'/audit'>) {
   const query = await searchParams;
   const actor = await whoMay('audit.read', `/audit${trailQuestion(query)}`);
-  const [{ timezone }, people, units] = await Promise.all([siteSettings(actor), colleagues(actor), ownUnits(actor)]);
+  const [{ name: site, timezone }, people, units] = await Promise.all([
+    siteSettings(actor),
+    colleagues(actor),
+    ownUnits(actor),
+  ]);
   const filter = trailAsked(query, timezone);
+  const read = { from: momentOf(filter.from), to: momentOf(filter.to), change: filter.changeId };
   const after = typeof query.after === 'string' ? query.after : null;
   const trail = await auditTrail(actor, filter, { after, take: PER_PART });
   const text = (name: string) => (typeof query[name] === 'string' ? query[name] : null);
@@ -35,7 +43,7 @@ export default answered(async function AuditPage({ searchParams }: PageProps<'/a
     <Sheet wide person={personOf(actor)} current="/desk" back={{ href: '/desk', words: 'Desk' }}>
       <h1 className="page">Audit</h1>
       <SavedNote query={query} />
-      <form className="filters" action="/audit">
+      <form className="filters screen-only" action="/audit">
         <SelectField
           label="Who"
           name="who"
@@ -62,10 +70,12 @@ export default answered(async function AuditPage({ searchParams }: PageProps<'/a
         <Field label="To" name="to" type="date" defaultValue={text('to')} />
         <ActionButton second>Show</ActionButton>
       </form>
+      <NotReadNote query={query} read={read} />
+      <PrintedLine site={site} timezone={timezone} asked={askedWords(query, read, people)} />
       {filter.changeId !== null && (
         <p className="pt-3">
           One change, with every record of it.{' '}
-          <Link className="to" href="/audit">
+          <Link className="to screen-only" href="/audit">
             The whole audit
           </Link>
         </p>
@@ -81,7 +91,8 @@ export default answered(async function AuditPage({ searchParams }: PageProps<'/a
           isWhole={filter.changeId !== null}
         />
       )}
-      <p className="below-table label">
+      {trail.next !== null && <p className="print-only label">What is earlier is not on this paper.</p>}
+      <p className="below-table label screen-only">
         <span>
           {trail.next !== null && (
             <Link className="to" href={`/audit${trailQuestion(query, { after: trail.next })}`}>
@@ -96,3 +107,5 @@ export default answered(async function AuditPage({ searchParams }: PageProps<'/a
     </Sheet>
   );
 });
+
+const momentOf = (at: Date | null) => (at === null ? null : at.getTime());

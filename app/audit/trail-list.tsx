@@ -67,7 +67,7 @@ export function TrailList({
               </p>
             )}
             {changeId !== null && mayUndo && (
-              <form action={undoHere}>
+              <form action={undoHere} className="screen-only">
                 <input type="hidden" name="change" value={changeId} />
                 <button type="submit" className="inline-act">
                   {entries.length === 1 ? 'Undo this change' : 'Undo all of this change'}

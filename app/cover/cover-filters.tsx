@@ -55,3 +55,9 @@ export const askedWords = (
   STATES.find(({ value }) => value === state)?.words ?? null,
   q === null ? null : `the words “${q}”`,
 ];
+
+/** What of the address was understood. */
+export const readOf = ({ areaId, criticality, state, sort }: CoverFilter) => ({
+  ...{ area: areaId, criticality, state },
+  sort: { value: sort, words: 'by criticality' },
+});

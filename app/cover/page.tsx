@@ -6,13 +6,14 @@ import { coverOfSets } from '@/lib/register/queries/cover-of-sets';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../answered';
 import { coverAsked, pageAsked, questionWith } from '../lists/asked-for';
+import { NotReadNote } from '../lists/not-read-note';
 import { PageLinks } from '../lists/page-links';
 import { PrintedLine } from '../lists/printed-line';
 import { SectionHead } from '../look/section-head';
 import { Sheet } from '../look/sheet';
 import { Tag } from '../look/tag';
 import { personOf, whoMay } from '../who-is-here';
-import { askedWords, CoverFilters } from './cover-filters';
+import { askedWords, CoverFilters, readOf } from './cover-filters';
 import { CoverTable } from './cover-table';
 import { CoverWays } from './cover-ways';
 import { CriticalityTable } from './criticality-table';
@@ -48,6 +49,7 @@ export default answered(async function CoverPage({ searchParams }: PageProps<'/c
       <CriticalityTable counts={counts} />
       <SectionHead title="Sets" aside={all} />
       <CoverFilters path="/cover" filter={filter} areas={places} />
+      <NotReadNote query={query} read={readOf(filter)} />
       <PrintedLine site={name} timezone={timezone} asked={askedWords(filter, places)} />
       <p className="below-table screen-only">
         <Link className="to" href={`/cover/matrix${question}`}>

@@ -4,6 +4,7 @@ import { doubts } from '@/lib/register/queries/doubts';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../answered';
 import { pageAsked, questionWith, ruleAsked } from '../lists/asked-for';
+import { NotReadNote } from '../lists/not-read-note';
 import { PageLinks } from '../lists/page-links';
 import { SectionHead } from '../look/section-head';
 import { Sheet } from '../look/sheet';
@@ -35,6 +36,7 @@ export default answered(async function DoubtsPage({ searchParams }: PageProps<'/
       <h1 className="page">Doubts</h1>
       <p className="mt-2">Figures of plates and sets that exclude each other, or that nobody builds.</p>
       <SaidNote query={query} />
+      <NotReadNote query={query} read={{ rule }} />
       {!isAll && <p className="mt-2">The site has more records than are looked at here: the rest is not judged.</p>}
       {counts.length === 0 && (
         <p className="pt-3">Nothing is raised: every plate and every set can be right as it stands.</p>

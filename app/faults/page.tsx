@@ -5,6 +5,9 @@ import { faultTimes } from '@/lib/register/queries/fault-times';
 import { faults } from '@/lib/register/queries/faults';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../answered';
+import { areaWords } from '../lists/area-words';
+import { NotReadNote } from '../lists/not-read-note';
+import { PrintedLine } from '../lists/printed-line';
 import { ActionButton } from '../look/action';
 import { SelectField } from '../look/field';
 import { SectionHead } from '../look/section-head';
@@ -18,10 +21,11 @@ export const metadata: Metadata = { title: 'Faults' };
 
 /** Every fault that is open, the longest standing first, and the closed ones with the time from fault to running. */
 export default answered(async function FaultsPage({ searchParams }: PageProps<'/faults'>) {
-  const filter = faultsAsked(await searchParams);
+  const query = await searchParams;
+  const filter = faultsAsked(query);
   const question = faultsQuestion(filter);
   const actor = await whoMay('register.read', `/faults${question}`);
-  const [places, { timezone }, { open, closed, allOpen, allClosed }, times] = await Promise.all([
+  const [places, { name, timezone }, { open, closed, allOpen, allClosed }, times] = await Promise.all([
     areas(actor),
     siteSettings(actor),
     faults(actor, filter),
@@ -30,7 +34,7 @@ export default answered(async function FaultsPage({ searchParams }: PageProps<'/
   return (
     <Sheet wide person={personOf(actor)} back={{ href: '/', words: 'Register' }}>
       <h1 className="page">Faults</h1>
-      <form action="/faults" className="filters">
+      <form action="/faults" className="filters screen-only">
         <SelectField
           label="Area"
           name="area"
@@ -46,6 +50,18 @@ export default answered(async function FaultsPage({ searchParams }: PageProps<'/
         />
         <ActionButton second>Show</ActionButton>
       </form>
+      <NotReadNote
+        query={query}
+        read={{
+          area: filter.areaId,
+          days: { value: String(filter.days), words: `what was closed within ${filter.days} days` },
+        }}
+      />
+      <PrintedLine
+        site={name}
+        timezone={timezone}
+        asked={[filter.areaId === null ? null : areaWords(filter.areaId, places)]}
+      />
       <SectionHead title="Open" aside={shownOf(open.length, allOpen)} />
       {open.length === 0 && <p className="pt-3">No fault is open.</p>}
       <FaultLines faults={open} timezone={timezone} />
@@ -54,7 +70,7 @@ export default answered(async function FaultsPage({ searchParams }: PageProps<'/
       {times.length > 0 && <TimeTable times={times} />}
       <FaultLines faults={closed} timezone={timezone} />
       {may(actor, 'register.export') && (
-        <p className="below-table label">
+        <p className="below-table label screen-only">
           <span>
             This list as a file:{' '}
             <a className="to" href={`/faults/export${question}`}>

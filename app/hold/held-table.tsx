@@ -4,6 +4,7 @@ import type { HeldLine } from '@/lib/register/queries/hold';
 import type { Offered } from '@/lib/spares/hold/candidate';
 import { nameOf } from '@/lib/spares/hold/price-list';
 import { DataTable } from '../look/data-table';
+import { untorn } from '../look/untorn';
 import { candidatesPath, motorPath } from '../paths';
 import { ratingText } from '../rating-text';
 
@@ -39,14 +40,16 @@ export function HeldTable({
           <th scope="col" className="num">
             Apart
           </th>
-          <th scope="col">Leave out</th>
+          <th scope="col" className="screen-only">
+            Leave out
+          </th>
         </tr>
       </thead>
       <tbody>
         {lines.map(({ held, candidate, offered, sets, stock }) => (
           <tr key={held.candidate}>
             <td>
-              <bdi>{ratingText(candidate.motor)}</bdi>
+              <bdi>{untorn(ratingText(candidate.motor))}</bdi>
             </td>
             <td>{candidate.from === 'buy' ? 'to be bought' : <Names names={candidate.numbers} path={motorPath} />}</td>
             <td>
@@ -66,7 +69,7 @@ export function HeldTable({
                   : stock.held}
             </td>
             <td className="num">{stock === null ? '–' : stock.apart}</td>
-            <td className="pick">
+            <td className="pick screen-only">
               <label>
                 <input type="checkbox" name="without" value={candidate.motor.id} form="hold" />
                 <span className="vh">Leave out {candidate.motor.id}</span>

@@ -64,7 +64,7 @@ export function HoldAnswerParts({
             aside={`for ${covered} of ${sets.length} sets`}
           />
           <HeldTable lines={lines} chancePct={Math.round(asked.chance * 100)} currency={currency} />
-          <p className="flex flex-wrap gap-2 pt-3 screen-only">
+          <p className="flex flex-wrap gap-2 pt-3 print:hidden">
             <ActionButton second form="hold" name="choose" value="1">
               Choose without the ticked
             </ActionButton>

@@ -91,13 +91,15 @@ export function HoldForm({
         {figure('lead', 'days', options.mostLeadDays)}
       </Group>
       {options.without.length > 0 && (
-        <Choice
-          legend="Left out, and not to be held"
-          name="without"
-          kind="many"
-          options={[...new Set(options.without)].map((name) => ({ value: name, words: <bdi>{name}</bdi> }))}
-          chosen={options.without}
-        />
+        <div className="screen-only">
+          <Choice
+            legend="Left out, and not to be held"
+            name="without"
+            kind="many"
+            options={[...new Set(options.without)].map((name) => ({ value: name, words: <bdi>{name}</bdi> }))}
+            chosen={options.without}
+          />
+        </div>
       )}
       <Group legend="What it costs">
         {figure('each', currency, price.each)}
@@ -128,7 +130,7 @@ export function HoldForm({
           defaultValue={String(asked.seconds)}
         />
       </Group>
-      <p className="flex flex-wrap gap-2 pt-2">
+      <p className="flex flex-wrap gap-2 pt-2 print:hidden">
         <ActionButton name="choose" value="1">
           Choose
         </ActionButton>
@@ -143,7 +145,7 @@ export function HoldForm({
 
 function Group({ legend, children }: { legend: string; children: ReactNode }) {
   return (
-    <fieldset>
+    <fieldset className="screen-only">
       <legend className="group">{legend}</legend>
       <div className="filters">{children}</div>
     </fieldset>

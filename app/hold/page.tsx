@@ -5,10 +5,13 @@ import { setsToHold } from '@/lib/register/queries/sets-to-hold';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../answered';
 import type { Query } from '../lists/asked-for';
+import { NotReadNote } from '../lists/not-read-note';
+import { PrintedLine } from '../lists/printed-line';
 import { ProblemList } from '../look/problem-list';
 import { Sheet } from '../look/sheet';
 import { personOf, whoMay } from '../who-is-here';
 import { holdAsked } from './asked-of';
+import { mayBeHeld, setsInWords } from './asked-words';
 import { BeforeChoice } from './before-choice';
 import { HoldAnswerParts } from './hold-answer';
 import { HoldForm } from './hold-form';
@@ -20,7 +23,7 @@ export const metadata: Metadata = { title: 'What to hold' };
 export default answered(async function HoldPage({ searchParams }: PageProps<'/hold'>) {
   const query = await searchParams;
   const actor = await whoMay('register.read', `/hold${questionOf(query)}`);
-  const [places, { settings }] = await Promise.all([areas(actor), siteSettings(actor)]);
+  const [places, { name, timezone, settings }] = await Promise.all([areas(actor), siteSettings(actor)]);
   const asked = holdAsked(query, settings.workPerHour);
   const currency = settings.currency === null ? 'money' : settings.currency;
   const isAsked = query.choose !== undefined && query.tick === undefined;
@@ -37,6 +40,9 @@ export default answered(async function HoldPage({ searchParams }: PageProps<'/ho
         pair; chosen by integer programming, with what is proven. A proposal: a competent person decides.
       </p>
       <ProblemList problems={problems} />
+      <NotReadNote query={query} read={{ area: asked.sets.areaId, criticality: asked.sets.criticality }} />
+      <PrintedLine site={name} timezone={timezone} asked={setsInWords(asked, places)} />
+      <p className="print-only label">{mayBeHeld(asked)}</p>
       <HoldForm asked={asked} query={query} problems={problems} areas={places} currency={currency}>
         <BeforeChoice toHold={toHold} from={asked.options.from} />
         <SetTicks toHold={toHold} filter={asked.sets} answer={answer} isOpen={isLooking} />

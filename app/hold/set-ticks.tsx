@@ -5,6 +5,7 @@ import type { SetsTakingPart } from '@/lib/register/sets-taking-part';
 import { shownAs } from '@/lib/register/sets-taking-part';
 import { ActionButton } from '../look/action';
 import { DataTable } from '../look/data-table';
+import { untorn } from '../look/untorn';
 import { hoursText, VERDICT_WORDS } from '../look/words';
 import { candidatesPath } from '../paths';
 import { ratingText } from '../rating-text';
@@ -41,7 +42,7 @@ export function SetTicks({
         </span>
       </summary>
       <input type="hidden" name="shown" value={shownAs(filter, sets)} />
-      <p className="flex flex-wrap gap-2 py-3">
+      <p className="flex flex-wrap gap-2 py-3 print:hidden">
         <ActionButton second name="tick" value="all">
           Tick all
         </ActionButton>
@@ -85,26 +86,28 @@ export function SetTicks({
               </td>
               <td className="num">{of.criticality ?? '–'}</td>
               {answer !== null && (
-                <td>
-                  {isTaking.has(of)
-                    ? (heldFor.get(of.setId) ?? (
-                        <a href="#uncovered" className="to">
-                          nothing, see why
-                        </a>
-                      ))
-                    : 'takes no part'}
-                </td>
+                <td>{isTaking.has(of) ? <HeldFor text={heldFor.get(of.setId) ?? null} /> : 'takes no part'}</td>
               )}
             </tr>
           ))}
         </tbody>
       </DataTable>
-      <p className="flex flex-wrap gap-2 py-3">
+      <p className="flex flex-wrap gap-2 py-3 print:hidden">
         <ActionButton second name="choose" value="1">
           Choose for the ticked
         </ActionButton>
       </p>
     </details>
+  );
+}
+
+/** Null: nothing is held for it. */
+function HeldFor({ text }: { text: string | null }) {
+  if (text !== null) return untorn(text);
+  return (
+    <a href="#uncovered" className="to">
+      nothing, see why
+    </a>
   );
 }
 

@@ -7,7 +7,7 @@ export function ExportLinks({ actor, path, query }: { actor: Actor; path: '/sets
   if (!may(actor, 'register.export')) return null;
   const question = questionWith(path, query, {}).replace(/^\?/, '&');
   return (
-    <p className="below-table label">
+    <p className="below-table label screen-only">
       <span>
         This list as a file:{' '}
         <a className="to" href={`/exports${path}?format=csv${question}`}>

@@ -5,8 +5,8 @@ import { type Query, questionWith } from './asked-for';
 export function LabelsLink({ path, query }: { path: '/sets' | '/motors'; query: Query }) {
   const question = questionWith(path, query, {}).replace(/^\?/, '&');
   return (
-    <p className="below-table">
-      <Link className="to screen-only" href={`/labels?list=${path.slice(1)}${question}`}>
+    <p className="below-table screen-only">
+      <Link className="to" href={`/labels?list=${path.slice(1)}${question}`}>
         Print labels of this list
       </Link>
     </p>

@@ -1,5 +1,6 @@
 import type { MotorFilter } from '@/lib/register/motor-filter';
 import type { ShelfPlace } from '@/lib/register/queries/shelves';
+import { figure } from '@/lib/units/figure';
 import { ActionButton } from '../look/action';
 import { Field, SelectField } from '../look/field';
 
@@ -14,7 +15,7 @@ const PLACE_WORDS = [
 /** What of the motors is shown: asked by the address, so that it can be kept and sent on. */
 export function MotorFilters({ filter, shelves }: { filter: MotorFilter; shelves: readonly ShelfPlace[] }) {
   return (
-    <form action="/motors" className="filters">
+    <form action="/motors" className="filters screen-only">
       <Field label="Words" name="q" type="search" defaultValue={filter.q} maxLength={100} autoComplete="off" />
       <SelectField
         label="Where"
@@ -58,4 +59,22 @@ export function MotorFilters({ filter, shelves }: { filter: MotorFilter; shelves
       <ActionButton second>Show</ActionButton>
     </form>
   );
+}
+
+/** What a list was asked for, in words, part by part; a shelf that is no more is told as such. */
+export const askedWords = (
+  { q, place, shelfId, volts, poles, isRetired }: MotorFilter,
+  shelves: readonly ShelfPlace[],
+): (string | null)[] => [
+  PLACE_WORDS.find(({ value }) => value === place)?.words ?? null,
+  shelfId === null ? null : `shelf ${shelfWords(shelfId, shelves)}`,
+  volts === null ? null : `${figure(volts)} V`,
+  poles === null ? null : `${figure(poles)} poles`,
+  isRetired ? 'retired' : null,
+  q === null ? null : `the words “${q}”`,
+];
+
+function shelfWords(shelfId: string, shelves: readonly ShelfPlace[]): string {
+  const known = shelves.find((one) => one.shelfId === shelfId);
+  return known === undefined ? 'that is not in use' : `${known.store} / ${known.shelf}`;
 }

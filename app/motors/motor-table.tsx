@@ -6,6 +6,7 @@ import { LabelsOfChosen } from '../lists/labels-of-chosen';
 import { SortHead } from '../lists/sort-head';
 import { ActionButton } from '../look/action';
 import { DataTable } from '../look/data-table';
+import { untorn } from '../look/untorn';
 import { motorPath } from '../paths';
 import { ratingText } from '../rating-text';
 import { WhereaboutsText } from '../whereabouts-text';
@@ -36,7 +37,7 @@ export function MotorTable({
       <DataTable name="Motors">
         <thead>
           <tr>
-            <th scope="col">
+            <th scope="col" className="screen-only">
               <span className="vh">Chosen</span>
             </th>
             <SortHead {...sorted} by="number">
@@ -55,7 +56,7 @@ export function MotorTable({
         <tbody>
           {motors.map(({ motorId, motor, maker, serial, whereabouts }) => (
             <tr key={motorId}>
-              <td className="pick">
+              <td className="pick screen-only">
                 <label>
                   <input type="checkbox" name="id" value={motorId} />
                   <span className="vh">Choose {motor.id}</span>
@@ -66,7 +67,7 @@ export function MotorTable({
                   <bdi>{motor.id}</bdi>
                 </Link>
               </td>
-              <td>{ratingText(motor)}</td>
+              <td>{untorn(ratingText(motor))}</td>
               <td>
                 <bdi>{motor.frame ?? '–'}</bdi>
               </td>
@@ -80,7 +81,7 @@ export function MotorTable({
           ))}
         </tbody>
       </DataTable>
-      <p className="below-table">
+      <p className="below-table screen-only">
         {mayEdit && (
           <>
             <ActionButton second>Move the chosen</ActionButton>

@@ -4,16 +4,19 @@ import { may } from '@/lib/auth/may';
 import { listMotors } from '@/lib/register/queries/list-motors';
 import { ownViews } from '@/lib/register/queries/own-views';
 import { shelves } from '@/lib/register/queries/shelves';
+import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../answered';
 import { motorsAsked, pageAsked, questionWith } from '../lists/asked-for';
 import { ExportLinks } from '../lists/export-links';
 import { LabelsLink } from '../lists/labels-link';
+import { NotReadNote } from '../lists/not-read-note';
 import { PageLinks } from '../lists/page-links';
+import { PrintedLine } from '../lists/printed-line';
 import { Views } from '../lists/views';
 import { Sheet } from '../look/sheet';
 import { SavedNote } from '../record/saved-note';
 import { personOf, whoMay } from '../who-is-here';
-import { MotorFilters } from './motor-filters';
+import { askedWords, MotorFilters } from './motor-filters';
 import { MotorTable } from './motor-table';
 import { NoPlateLinks } from './no-plate-links';
 
@@ -28,9 +31,10 @@ export default answered(async function MotorsPage({ searchParams }: PageProps<'/
   const actor = await whoMay('register.read', `/motors${question}`);
   const filter = motorsAsked(query);
   const page = pageAsked(query);
-  const [places, { motors, all }, views] = await Promise.all([
+  const [places, { motors, all }, { name, timezone }, views] = await Promise.all([
     shelves(actor),
     listMotors(actor, filter, { page, perPage: PER_PAGE }),
+    siteSettings(actor),
     ownViews(actor, '/motors'),
   ]);
   return (
@@ -38,7 +42,7 @@ export default answered(async function MotorsPage({ searchParams }: PageProps<'/
       <div className="top">
         <h1 className="page">Motors</h1>
         {may(actor, 'motor.edit') && (
-          <Link className="to" href="/motors/new">
+          <Link className="to screen-only" href="/motors/new">
             Enter a motor
           </Link>
         )}
@@ -46,6 +50,14 @@ export default answered(async function MotorsPage({ searchParams }: PageProps<'/
       <NoPlateLinks />
       <SavedNote query={query} />
       <MotorFilters filter={filter} shelves={places} />
+      <NotReadNote
+        query={query}
+        read={{
+          ...{ place: filter.place, shelf: filter.shelfId, volts: filter.volts, poles: filter.poles },
+          sort: { value: filter.sort, words: 'by plant number' },
+        }}
+      />
+      <PrintedLine site={name} timezone={timezone} asked={askedWords(filter, places)} />
       <Views page="/motors" query={question} views={views} />
       {motors.length === 0 ? (
         <p className="pt-3">

@@ -7,6 +7,7 @@ import { siteSettings } from '@/lib/register/queries/site-settings';
 import type { ReviewRuleId } from '@/lib/review/finding';
 import { answered } from '../answered';
 import { pageAsked, questionWith } from '../lists/asked-for';
+import { NotReadNote } from '../lists/not-read-note';
 import { PageLinks } from '../lists/page-links';
 import { PrintedLine } from '../lists/printed-line';
 import { SectionHead } from '../look/section-head';
@@ -17,7 +18,7 @@ import { AcceptHere } from './accept-here';
 import { FindingLines } from './finding-lines';
 import { GroupTable } from './group-table';
 import { reviewAsked } from './review-asked';
-import { askedWords, ReviewFilters } from './review-filters';
+import { askedWords, ReviewFilters, readOf } from './review-filters';
 import { findingsText, kwhText, moneyText, REVIEW_WORDS } from './review-words';
 import { SaidNote } from './said-note';
 
@@ -54,6 +55,7 @@ export default answered(async function ReviewPage({ searchParams }: PageProps<'/
       </p>
       <SaidNote query={query} />
       <ReviewFilters filter={filter} areas={places} />
+      <NotReadNote query={query} read={readOf(filter)} />
       <PrintedLine site={name} timezone={timezone} asked={askedWords(filter, places)} />
       {filter.group !== null && groups !== null && groups.length > 0 && (
         <GroupTable

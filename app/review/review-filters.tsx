@@ -74,5 +74,12 @@ export const askedWords = (
   q === null ? null : `the words “${q}”`,
 ];
 
+/** What of the address was understood. */
+export const readOf = ({ rule, areaId, criticality, urgency, state, sort, group }: ReviewFilter) => ({
+  ...{ rule, area: areaId, criticality, urgency, group },
+  state: { value: state, words: `what is ${STATE_WORDS[state]}` },
+  sort: { value: sort, words: SORT_WORDS[sort] },
+});
+
 const optionsOf = <T extends string>(values: readonly T[], words: Readonly<Record<T, string>>) =>
   values.map((value) => ({ value, words: words[value] }));

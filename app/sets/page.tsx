@@ -9,13 +9,15 @@ import { answered } from '../answered';
 import { pageAsked, questionWith, setsAsked } from '../lists/asked-for';
 import { ExportLinks } from '../lists/export-links';
 import { LabelsLink } from '../lists/labels-link';
+import { NotReadNote } from '../lists/not-read-note';
 import { PageLinks } from '../lists/page-links';
+import { PrintedLine } from '../lists/printed-line';
 import { Views } from '../lists/views';
 import { Sheet } from '../look/sheet';
 import { SavedNote } from '../record/saved-note';
 import { SetList } from '../set-list';
 import { personOf, whoMay } from '../who-is-here';
-import { SetFilters } from './set-filters';
+import { askedWords, SetFilters } from './set-filters';
 import { SetTable } from './set-table';
 
 export const metadata: Metadata = { title: 'Sets' };
@@ -28,7 +30,7 @@ export default answered(async function SetsPage({ searchParams }: PageProps<'/se
   const actor = await whoMay('register.read', `/sets${questionWith('/sets', query, {})}`);
   const filter = setsAsked(query);
   const page = pageAsked(query);
-  const [places, { sets, all }, { timezone }, views] = await Promise.all([
+  const [places, { sets, all }, { name, timezone }, views] = await Promise.all([
     areas(actor),
     listSets(actor, filter, { page, perPage: PER_PAGE }),
     siteSettings(actor),
@@ -40,13 +42,21 @@ export default answered(async function SetsPage({ searchParams }: PageProps<'/se
       <div className="top">
         <h1 className="page">Sets</h1>
         {may(actor, 'set.edit') && (
-          <Link className="to" href="/sets/new">
+          <Link className="to screen-only" href="/sets/new">
             Enter a set
           </Link>
         )}
       </div>
       <SavedNote query={query} />
       <SetFilters filter={filter} areas={places} />
+      <NotReadNote
+        query={query}
+        read={{
+          ...{ area: filter.areaId, criticality: filter.criticality, condition: filter.condition, volts: filter.volts },
+          sort: { value: filter.sort, words: 'by tag' },
+        }}
+      />
+      <PrintedLine site={name} timezone={timezone} asked={askedWords(filter, places)} />
       <Views page="/sets" query={question} views={views} />
       {sets.length === 0 ? (
         <p className="pt-3">

@@ -1,5 +1,7 @@
 import type { KnownArea } from '@/lib/register/queries/areas';
 import type { SetFilter } from '@/lib/register/set-filter';
+import { figure } from '@/lib/units/figure';
+import { areaWords } from '../lists/area-words';
 import { ActionButton } from '../look/action';
 import { Field, SelectField } from '../look/field';
 
@@ -12,7 +14,7 @@ const CONDITIONS = [
 /** What of the sets is shown: asked by the address, so that it can be kept and sent on. */
 export function SetFilters({ filter, areas }: { filter: SetFilter; areas: readonly KnownArea[] }) {
   return (
-    <form action="/sets" className="filters">
+    <form action="/sets" className="filters screen-only">
       <Field label="Words" name="q" type="search" defaultValue={filter.q} maxLength={100} autoComplete="off" />
       <SelectField
         label="Area"
@@ -49,3 +51,15 @@ export function SetFilters({ filter, areas }: { filter: SetFilter; areas: readon
     </form>
   );
 }
+
+/** What a list was asked for, in words, part by part. */
+export const askedWords = (
+  { q, areaId, criticality, condition, volts }: SetFilter,
+  areas: readonly KnownArea[],
+): (string | null)[] => [
+  areaId === null ? null : areaWords(areaId, areas),
+  criticality === null ? null : `criticality ${criticality} of 4`,
+  CONDITIONS.find(({ value }) => value === condition)?.words ?? null,
+  volts === null ? null : `supply of ${figure(volts)} V`,
+  q === null ? null : `the words “${q}”`,
+];

@@ -37,7 +37,7 @@ export function SetTable({
       <DataTable name="Sets">
         <thead>
           <tr>
-            <th scope="col">
+            <th scope="col" className="screen-only">
               <span className="vh">Chosen</span>
             </th>
             <SortHead {...sorted} by="tag">
@@ -60,7 +60,7 @@ export function SetTable({
         <tbody>
           {sets.map((set) => (
             <tr key={set.setId} className={set.failedAt === null ? undefined : 'act'}>
-              <td className="pick">
+              <td className="pick screen-only">
                 <label>
                   <input type="checkbox" name="id" value={set.setId} />
                   <span className="vh">Choose {set.tag}</span>
@@ -101,7 +101,7 @@ export function SetTable({
           ))}
         </tbody>
       </DataTable>
-      <p className="below-table">
+      <p className="below-table screen-only">
         {mayEdit && (
           <>
             <ActionButton second>Change the chosen</ActionButton>

@@ -1,5 +1,6 @@
 import Link from 'next/link';
 import type { OfferedMotor } from '@/lib/register/queries/shelf-motors';
+import { untorn } from '../look/untorn';
 import { motorPath } from '../paths';
 import { ratingText } from '../rating-text';
 
@@ -23,7 +24,7 @@ export function ShelfLines({ motors }: { motors: readonly OfferedMotor[] }) {
             )}
           </span>
           <p className="line-below">
-            {[ratingText(motor), maker, condition].filter((part) => part !== null).join(', ')}
+            {[untorn(ratingText(motor)), maker, condition].filter((part) => part !== null).join(', ')}
           </p>
         </li>
       ))}

@@ -5,13 +5,14 @@ import { coverMatrix } from '@/lib/register/queries/cover-matrix';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../../answered';
 import { coverAsked, questionWith } from '../../lists/asked-for';
+import { NotReadNote } from '../../lists/not-read-note';
 import { PrintedLine } from '../../lists/printed-line';
 import { Mark } from '../../look/mark';
 import { SectionHead } from '../../look/section-head';
 import { Sheet } from '../../look/sheet';
 import { VERDICT_WORDS } from '../../look/words';
 import { personOf, whoMay } from '../../who-is-here';
-import { askedWords, CoverFilters } from '../cover-filters';
+import { askedWords, CoverFilters, readOf } from '../cover-filters';
 import { CoverWays } from '../cover-ways';
 import { MatrixTable } from './matrix-table';
 
@@ -43,6 +44,7 @@ export default answered(async function CoverMatrixPage({ searchParams }: PagePro
       <CoverWays current="/cover/matrix" />
       <SectionHead title="Sets and shelf motors" aside={`${sets} sets, ${motors} motors`} />
       <CoverFilters path="/cover/matrix" filter={filter} areas={places} />
+      <NotReadNote query={query} read={readOf(filter)} />
       <PrintedLine site={name} timezone={timezone} asked={askedWords(filter, places)} />
       {rows.length === 0 || columns.length === 0 ? (
         <p className="pt-3">{rows.length === 0 ? 'No set is like this.' : 'No motor stands on a shelf.'}</p>

@@ -2,6 +2,7 @@ import Link from 'next/link';
 import type { MotorLine } from '@/lib/register/queries/cover-of-motors';
 import { type Query, questionWith } from '../../lists/asked-for';
 import { DataTable } from '../../look/data-table';
+import { untorn } from '../../look/untorn';
 import { motorPath } from '../../paths';
 import { ratingText } from '../../rating-text';
 import { VerdictCells, VerdictHeads } from '../verdict-counts';
@@ -34,7 +35,7 @@ export function MotorTable({ lines, query }: { lines: readonly MotorLine[]; quer
               </Link>
             </td>
             <td>
-              <bdi>{ratingText(motor)}</bdi>
+              <bdi>{untorn(ratingText(motor))}</bdi>
             </td>
             <td>
               <bdi>{[of.store, of.shelf].filter((part) => part !== null).join(', ') || 'not told'}</bdi>

@@ -4,6 +4,7 @@ import { coverOfMotors } from '@/lib/register/queries/cover-of-motors';
 import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../../answered';
 import { coverMotorsAsked, pageAsked, questionWith } from '../../lists/asked-for';
+import { NotReadNote } from '../../lists/not-read-note';
 import { PageLinks } from '../../lists/page-links';
 import { PrintedLine } from '../../lists/printed-line';
 import { ActionButton } from '../../look/action';
@@ -51,6 +52,7 @@ export default answered(async function CoverMotorsPage({ searchParams }: PagePro
         <SelectField label="Worth" name="state" empty="Any" options={STATES} defaultValue={filter.state ?? ''} />
         <ActionButton second>Show</ActionButton>
       </form>
+      <NotReadNote query={query} read={{ state: filter.state }} />
       <PrintedLine site={name} timezone={timezone} asked={askedWords(filter)} />
       {lines.length === 0 ? (
         <p className="pt-3">{all > 0 ? 'The list ends before this page.' : 'No shelf motor is like this.'}</p>

@@ -11,7 +11,7 @@ export function OpenReadingsHere({ open }: { open: OpenReadings | null }) {
     <section>
       <SectionHead title="Open since the last swap" />
       <ReadingTable title="Open since the last swap" findings={open.findings} />
-      <p className="flex flex-wrap gap-x-6 pt-2 screen-only">
+      <p className="flex flex-wrap gap-x-6 pt-2 print:hidden">
         <Link className="to" href={addReadingsPath(open.swapId)}>
           Read again
         </Link>
