@@ -35,7 +35,7 @@ export function byPlate(set: PumpSet, candidate: Motor, context: Context, cite: 
   if (Math.abs(changePct) > flowTolerancePct(set) || isTooFast(set, haveRpm, changePct, isSlipKnown))
     return unlike(set, candidate, context, compared, says, needRpm / haveRpm);
   if (set.supply.start !== 'drive' && candidate.maxRpm !== null && haveRpm > candidate.maxRpm)
-    return block({ ...compared, need: candidate.maxRpm }, 'The motor would run above its own maximum speed.');
+    return block({ ...compared, need: candidate.maxRpm }, aboveOwn(haveRpm, candidate.maxRpm));
   const hertz = limitHertz(set, candidate, row);
   const limit = hertz === null ? null : needsWork(compared, TOO_FAST, lowerLimit(settings, hertz));
   return joined(
@@ -43,6 +43,10 @@ export function byPlate(set: PumpSet, candidate: Motor, context: Context, cite: 
     isSlipKnown ? (againstStaticHead(set, compared, changePct) ?? ok(compared, says)) : slipUnknown(compared),
   ) as Finding;
 }
+
+/** What is said of a motor that would turn faster than its plate lets it. */
+export const aboveOwn = (rpm: number, maxRpm: number): string =>
+  `The motor would run at ${figure(rpm, 0)} rpm, above its own maximum of ${figure(maxRpm, 0)} rpm.`;
 
 const slipUnknown = (compared: Compared): Finding =>
   toRead(

@@ -122,7 +122,10 @@ function likeForLike(
   // At worst the pump took all that the failed motor was rated for.
   const worst = leastNm === null && row !== null ? row.fullLoadTorqueNm : null;
   if (worst !== null && has.nm >= worst * share * MARGIN * (1 - DUST))
-    return ok({ ...compared, need: worst * share }, 'Enough at the start, had the pump taken all of the failed motor.');
+    return ok(
+      { ...compared, need: worst * share },
+      'Enough at the start, had the pump taken all that the failed motor was rated for.',
+    );
   return leastNm === null
     ? toRead(
         compared,

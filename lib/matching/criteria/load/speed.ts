@@ -6,7 +6,7 @@ import { drivenLoadOf } from '../../context/driven-load';
 import { flowTolerancePct, LIKE_FOR_LIKE_FLOW_PCT } from '../../context/operating-point';
 import { block, type Compared, type Finding, needsWork, ok } from '../../finding';
 import { joined } from '../../joined';
-import { byPlate } from '../../speed/by-plate';
+import { aboveOwn, byPlate } from '../../speed/by-plate';
 import { limitHertz, TOO_FAST } from '../../speed/limit-hertz';
 import { byFrequency, bySheave } from '../../speed/put-right';
 import { changeSheave, lowerLimit, setFrequency } from '../../speed/speed-work';
@@ -26,7 +26,10 @@ export function speed(set: PumpSet, candidate: Motor, context: Context): Finding
     cite: CITE,
   };
   if (maxPumpRpm !== null && load.pumpRpm !== null && load.pumpRpm > maxPumpRpm)
-    return block({ ...compared, need: maxPumpRpm }, 'The speed asked of the pump is above the pump’s own maximum.');
+    return block(
+      { ...compared, need: maxPumpRpm },
+      `The pump is asked for ${figure(load.pumpRpm, 0)} rpm, above its own maximum of ${figure(maxPumpRpm, 0)} rpm.`,
+    );
   if (point.flowChangePct === null)
     return point.restored === null
       ? byPlate(set, candidate, context, CITE)
@@ -45,7 +48,7 @@ export function speed(set: PumpSet, candidate: Motor, context: Context): Finding
       isTooFast ? `${says} The pump’s maximum is ${maxPumpRpm} rpm.` : says,
     );
   if (candidate.maxRpm !== null && point.motorRpm !== null && point.motorRpm > candidate.maxRpm * EXACTLY)
-    return block({ ...compared, need: candidate.maxRpm }, 'The motor would run above its own maximum speed.');
+    return block({ ...compared, need: candidate.maxRpm }, aboveOwn(point.motorRpm, candidate.maxRpm));
 
   const slower = againstStaticHead(set, compared, change) ?? ok(compared, says);
   const hertz = limitHertz(set, candidate, row);

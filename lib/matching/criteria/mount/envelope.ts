@@ -10,7 +10,8 @@ export function envelope(set: PumpSet, { lengthMm: have }: Motor): Finding | nul
 
   const compared = { criterion: 'envelope', have, need, unit: 'mm', cite: CITE } as const;
   if (have === null) return toRead(compared, 'Overall length unknown; room here is limited.', READING, 5);
-  if (have > need) return block(compared, `${figure(have - need)} mm longer than the room there is.`);
+  if (have > need)
+    return block(compared, `${figure(have)} mm long, ${figure(have - need)} mm more than there is room for.`);
   return ok(compared, `${figure(have)} mm long: there is room.`);
 }
 

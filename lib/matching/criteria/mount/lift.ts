@@ -11,7 +11,10 @@ export function lift(set: PumpSet, { massKg: have }: Motor): Finding | null {
   const compared = { criterion: 'lift', have, need, unit: 'kg', cite: CITE } as const;
   if (have === null) return toRead(compared, 'Mass unknown; this place has a lifting limit.', READING, 5);
   if (have > need)
-    return block(compared, `${figure(have - need)} kg over the ${figure(need)} kg that may be lifted here.`);
+    return block(
+      compared,
+      `${figure(have)} kg, ${figure(have - need)} kg over the ${figure(need)} kg that may be lifted here.`,
+    );
   return ok(compared, `${figure(have)} kg may be lifted here.`);
 }
 
