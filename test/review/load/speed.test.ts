@@ -17,7 +17,7 @@ test('a pump turned faster than it may is put right at once', () => {
 });
 
 test('a speed asked that is above the limit told is told as such', () => {
-  expect(speed(inPlace({ load: { maxPumpRpm: 1700 } }))?.says).toContain('above the pump');
+  expect(speed(inPlace({ load: { maxPumpRpm: 1700 } }))?.says).toContain('above its own maximum');
 });
 
 test('off the speed told by more than the flow may change is planned', () => {
