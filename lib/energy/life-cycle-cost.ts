@@ -3,7 +3,7 @@ import { toldOr, type WorkedOut, workedOut } from './worked-out';
 /** What a life-cycle cost rests on. Null: not known, and then the parts that rest on it are not told. Money in one currency. */
 export interface LifeCycleAssumptions {
   purchase: number | null;
-  /** What the energy of the first year costs. */
+  /** What the energy of a year costs at today's price. */
   energyPerYear: number | null;
   years: number | null;
   discountRatePct: number | null;
@@ -27,8 +27,7 @@ export interface LifeCycleCost {
 
 /**
  * Present value of buying, fitting, standing still and running. Purchase, work and downtime fall now; the energy of each
- * year is paid at its end, that of the first at today's price, each later one at the grown price. Repairs, residual value
- * and taxes are not in it.
+ * year is paid at its end, at the price it has grown to by then. Repairs, residual value and taxes are not in it.
  */
 export function lifeCycleCost(told: LifeCycleAssumptions): LifeCycleCost {
   const part = (key: keyof LifeCycleAssumptions) => toldOr(told[key], LABELS[key], `${LABELS[key]}: not known.`);
@@ -61,21 +60,24 @@ export function lifeCycleCost(told: LifeCycleAssumptions): LifeCycleCost {
   return { purchase, work, downtime, energy, total };
 }
 
-/** Σ (1+g)^(t−1)/(1+r)^t over t = 1 … years. */
+/**
+ * Σ ((1+g)/(1+r))^t over t = 1 … years: the modified uniform present value factor of NIST Handbook 135, and the sum of the
+ * guide to pump life cycle costs DOE/GO-102001-1190 (both from memory).
+ */
 export function presentYears(years: number, discountRate: number, growth: number): number {
+  const ratio = (1 + growth) / (1 + discountRate);
   let sum = 0;
   let worth = 1;
   for (let year = 1; year <= years; year++) {
-    worth /= 1 + discountRate;
+    worth *= ratio;
     sum += worth;
-    worth *= 1 + growth;
   }
   return sum;
 }
 
 const LABELS: Record<keyof LifeCycleAssumptions, string> = {
   purchase: 'Price of the motor or of its repair',
-  energyPerYear: 'Energy of the first year',
+  energyPerYear: 'Energy of a year',
   years: 'Years it is reckoned with',
   discountRatePct: 'Discount rate',
   energyPriceGrowthPct: 'Growth of the price of energy',

@@ -45,9 +45,21 @@ describe('present value', () => {
     expect(presentYears(10, 0.1, 0)).toBeCloseTo(6.1446, 4);
   });
 
-  // Growing series at growth = rate: each year is worth 1/(1+r), from memory: 10/1.08.
-  test('a price that grows as fast as the discount leaves years × 1/(1+r)', () => {
-    expect(presentYears(10, 0.08, 0.08)).toBeCloseTo(10 / 1.08, 9);
+  // NIST Handbook 135, modified uniform present value at e = d, from memory: each year is worth what it is today.
+  test('a price that grows as fast as the discount leaves as many years as there are', () => {
+    expect(presentYears(10, 0.08, 0.08)).toBeCloseTo(10, 9);
+  });
+
+  // DOE/GO-102001-1190, “Pump Life Cycle Costs” (2001), example of a problem control valve, from memory: 8 years at 8 %
+  // interest and 4 % inflation, 0.08 a kWh, 6000 h; routine maintenance each year, a repair every second one.
+  test.each([
+    ['another valve', 5_000, 11_088, 500, 91_827],
+    ['a trimmed impeller', 2_250, 6_720, 500, 59_481],
+    ['a drive', 21_500, 5_568, 1_000, 74_313],
+  ])('%s: %i now, %i of energy and %i of care a year come to %i', (_, initial, energy, care, total) => {
+    const perYear = (energy + care) * presentYears(8, 0.08, 0.04);
+    const repairs = 2_500 * presentYears(4, 1.08 ** 2 - 1, 1.04 ** 2 - 1);
+    expect(Math.abs(initial + perYear + repairs - total)).toBeLessThan(3); // its factors are rounded
   });
 
   test('without discount and growth ten years are ten', () => {

@@ -13,6 +13,12 @@ describe('A failure rate', () => {
     expect(meanRate(rateAfter(prior, { failures: 12_000, years: 400_000 }))).toBeCloseTo(0.03, 4);
   });
 
+  // Johnson, Ott and Dogucu, “Bayes Rules!”, chapter 5: a gamma of 10 in 2, and 6, 2, 2 and 1 seen in four days, are a gamma
+  // of 21 in 6 (read in the notes of a reading circle).
+  test('after a record is that of the textbook’s worked example', () => {
+    expect(rateAfter({ shape: 10, years: 2 }, { failures: 6 + 2 + 2 + 1, years: 4 })).toEqual({ shape: 21, years: 6 });
+  });
+
   test('after a record is what Bayes’ rule gives when it is integrated step by step', () => {
     fc.assert(
       fc.property(

@@ -78,8 +78,8 @@ function Reckoned() {
       <p className="pt-3">
         All hours at the greatest continuous duty: kWh a year = load at the motor’s shaft / its efficiency at that load
         × hours run; where a motor turns faster, the load is that of its own speed. Price, work and downtime fall now,
-        the energy of each year at its end, at its price by then, brought to present value: the sum of (1 + g)^(t − 1) /
-        (1 + r)^t over the years. Repairs to come, taxes and what is left at the end are not in it. A competent person
+        the energy of each year at its end, at its price by then, brought to present value: the sum of ((1 + g) / (1 +
+        r))^t over the years. Repairs to come, taxes and what is left at the end are not in it. A competent person
         decides.
       </p>
     </>
