@@ -1,6 +1,7 @@
 import type { CoverFilter } from '@/lib/register/cover-filter';
 import type { KnownArea } from '@/lib/register/queries/areas';
 import { areaWords } from '../lists/area-words';
+import { AreaField, CriticalityField } from '../lists/place-fields';
 import { ActionButton } from '../look/action';
 import { Field, SelectField } from '../look/field';
 
@@ -23,20 +24,8 @@ export function CoverFilters({
   return (
     <form action={path} className="filters screen-only">
       <Field label="Words" name="q" type="search" defaultValue={filter.q} maxLength={100} autoComplete="off" />
-      <SelectField
-        label="Area"
-        name="area"
-        empty="All areas"
-        options={areas.map(({ areaId, name }) => ({ value: areaId, words: name }))}
-        defaultValue={filter.areaId ?? ''}
-      />
-      <SelectField
-        label="Criticality"
-        name="criticality"
-        empty="Any"
-        options={['1', '2', '3', '4'].map((value) => ({ value, words: value }))}
-        defaultValue={filter.criticality === null ? '' : String(filter.criticality)}
-      />
+      <AreaField areas={areas} areaId={filter.areaId} />
+      <CriticalityField criticality={filter.criticality} />
       <SelectField label="Cover" name="state" empty="Any" options={STATES} defaultValue={filter.state ?? ''} />
       <input type="hidden" name="sort" value={filter.sort} />
       {filter.isDown && <input type="hidden" name="down" value="1" />}

@@ -7,6 +7,7 @@ import { siteSettings } from '@/lib/register/queries/site-settings';
 import { answered } from '../answered';
 import { areaWords } from '../lists/area-words';
 import { NotReadNote } from '../lists/not-read-note';
+import { AreaField } from '../lists/place-fields';
 import { PrintedLine } from '../lists/printed-line';
 import { ActionButton } from '../look/action';
 import { SelectField } from '../look/field';
@@ -35,13 +36,7 @@ export default answered(async function FaultsPage({ searchParams }: PageProps<'/
     <Sheet wide person={personOf(actor)} back={{ href: '/', words: 'Register' }}>
       <h1 className="page">Faults</h1>
       <form action="/faults" className="filters screen-only">
-        <SelectField
-          label="Area"
-          name="area"
-          empty="All areas"
-          options={places.map(({ areaId, name }) => ({ value: areaId, words: name }))}
-          defaultValue={filter.areaId ?? ''}
-        />
+        <AreaField areas={places} areaId={filter.areaId} />
         <SelectField
           label="Closed within"
           name="days"

@@ -3,6 +3,7 @@ import type { HoldAsked, HoldProblem } from '@/lib/register/hold-asked';
 import type { KnownArea } from '@/lib/register/queries/areas';
 import { publishedRates } from '@/lib/standards/published-rates';
 import type { Query } from '../lists/asked-for';
+import { AreaField, CriticalityField } from '../lists/place-fields';
 import { ActionButton } from '../look/action';
 import { Choice } from '../look/choice';
 import { Field, SelectField, TextAreaField } from '../look/field';
@@ -67,20 +68,8 @@ export function HoldForm({
           maxLength={2_000}
           autoComplete="off"
         />
-        <SelectField
-          label="Area"
-          name="area"
-          empty="All areas"
-          options={areas.map(({ areaId, name }) => ({ value: areaId, words: name }))}
-          defaultValue={sets.areaId ?? ''}
-        />
-        <SelectField
-          label="Criticality"
-          name="criticality"
-          empty="Any"
-          options={['1', '2', '3', '4'].map((value) => ({ value, words: value }))}
-          defaultValue={sets.criticality === null ? '' : String(sets.criticality)}
-        />
+        <AreaField areas={areas} areaId={sets.areaId} />
+        <CriticalityField criticality={sets.criticality} />
       </Group>
       <Group legend="What may be held">
         <SelectField label="Aim" name="aim" options={optionsOf(AIM_WORDS)} defaultValue={options.aim} />

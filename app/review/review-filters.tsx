@@ -2,6 +2,7 @@ import type { KnownArea } from '@/lib/register/queries/areas';
 import { REVIEW_RULES, URGENCIES } from '@/lib/review/finding';
 import { GROUPINGS, NO_AREA, REVIEW_SORTS, type ReviewFilter, STATES } from '@/lib/review/list/review-filter';
 import { areaWords } from '../lists/area-words';
+import { AreaField, CriticalityField } from '../lists/place-fields';
 import { ActionButton } from '../look/action';
 import { Field, SelectField } from '../look/field';
 import { GROUP_WORDS, REVIEW_WORDS, SORT_WORDS, STATE_WORDS, URGENCY_WORDS } from './review-words';
@@ -18,23 +19,8 @@ export function ReviewFilters({ filter, areas }: { filter: ReviewFilter; areas: 
         options={optionsOf(REVIEW_RULES, REVIEW_WORDS)}
         defaultValue={filter.rule ?? ''}
       />
-      <SelectField
-        label="Area"
-        name="area"
-        empty="All areas"
-        options={[
-          ...areas.map(({ areaId, name }) => ({ value: areaId, words: name })),
-          { value: NO_AREA, words: 'of no area' },
-        ]}
-        defaultValue={filter.areaId ?? ''}
-      />
-      <SelectField
-        label="Criticality"
-        name="criticality"
-        empty="Any"
-        options={['1', '2', '3', '4'].map((value) => ({ value, words: value }))}
-        defaultValue={filter.criticality === null ? '' : String(filter.criticality)}
-      />
+      <AreaField areas={areas} areaId={filter.areaId} none={NO_AREA} />
+      <CriticalityField criticality={filter.criticality} />
       <SelectField
         label="How soon"
         name="urgency"

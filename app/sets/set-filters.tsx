@@ -2,6 +2,7 @@ import type { KnownArea } from '@/lib/register/queries/areas';
 import type { SetFilter } from '@/lib/register/set-filter';
 import { figure } from '@/lib/units/figure';
 import { areaWords } from '../lists/area-words';
+import { AreaField, CriticalityField } from '../lists/place-fields';
 import { ActionButton } from '../look/action';
 import { Field, SelectField } from '../look/field';
 
@@ -16,20 +17,8 @@ export function SetFilters({ filter, areas }: { filter: SetFilter; areas: readon
   return (
     <form action="/sets" className="filters screen-only">
       <Field label="Words" name="q" type="search" defaultValue={filter.q} maxLength={100} autoComplete="off" />
-      <SelectField
-        label="Area"
-        name="area"
-        empty="All areas"
-        options={areas.map(({ areaId, name }) => ({ value: areaId, words: name }))}
-        defaultValue={filter.areaId ?? ''}
-      />
-      <SelectField
-        label="Criticality"
-        name="criticality"
-        empty="Any"
-        options={['1', '2', '3', '4'].map((value) => ({ value, words: value }))}
-        defaultValue={filter.criticality === null ? '' : String(filter.criticality)}
-      />
+      <AreaField areas={areas} areaId={filter.areaId} />
+      <CriticalityField criticality={filter.criticality} />
       <SelectField
         label="State"
         name="condition"

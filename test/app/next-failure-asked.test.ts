@@ -3,7 +3,7 @@ import { assumed } from '@/app/sets/[tag]/next/assumptions';
 import { missingOf } from '@/app/sets/[tag]/next/missing';
 import { defaultSettings } from '@/lib/matching/default-settings';
 import type { SiteSettings } from '@/lib/plant/site-settings';
-import { place } from '../purchase/place';
+import { easySet } from '../matching/buy/easy-set';
 
 const site: SiteSettings = {
   ...defaultSettings,
@@ -61,7 +61,7 @@ describe('a figure that the sums rest on', () => {
 });
 
 describe('what is missing is told with where it is entered', () => {
-  const whatOf = (one: ReturnType<typeof place>, criticality: number | null, query: Record<string, string> = {}) => {
+  const whatOf = (one: ReturnType<typeof easySet>, criticality: number | null, query: Record<string, string> = {}) => {
     const told = assumed(query, site, criticality === null ? null : 1);
     return missingOf(one, one.tag, criticality, told.settings, told.assumptions, true);
   };
@@ -69,21 +69,21 @@ describe('what is missing is told with where it is entered', () => {
   const withEfficiency = { ratings: [{ volts: 460, hertz: 60, hp: 5, rpm: 1750, amps: 6.6, efficiencyPct: 89.5 }] };
 
   test('nothing where everything is told', () => {
-    expect(whatOf(place({}, withEfficiency), 1, everything)).toEqual([]);
+    expect(whatOf(easySet({}, withEfficiency), 1, everything)).toEqual([]);
   });
 
-  test.each<[string, ReturnType<typeof place>, number | null, string]>([
-    ['the load', place({ load: { kind: 'constant-torque', atPumpRpm: 1750 } }, withEfficiency), 1, '/sets/P-1/edit'],
-    ['its kind', place({ load: { shaftKw: 3, atPumpRpm: 1750 } }, withEfficiency), 1, '/sets/P-1/edit'],
-    ['the criticality', place({}, withEfficiency), null, '/sets/P-1/edit'],
-    ['the efficiency', place(), 1, '/motors/M-1/edit'],
-    ['the plate’s row', place({}, { ratings: [] }), 1, '/motors/M-1/edit'],
+  test.each<[string, ReturnType<typeof easySet>, number | null, string]>([
+    ['the load', easySet({ load: { kind: 'constant-torque', atPumpRpm: 1750 } }, withEfficiency), 1, '/sets/P-1/edit'],
+    ['its kind', easySet({ load: { shaftKw: 3, atPumpRpm: 1750 } }, withEfficiency), 1, '/sets/P-1/edit'],
+    ['the criticality', easySet({}, withEfficiency), null, '/sets/P-1/edit'],
+    ['the efficiency', easySet(), 1, '/motors/M-1/edit'],
+    ['the plate’s row', easySet({}, { ratings: [] }), 1, '/motors/M-1/edit'],
   ])('%s', (_, one, criticality, href) => {
     expect(whatOf(one, criticality, { ...everything, down: '1' }).map((missing) => missing.href)).toContain(href);
   });
 
   test('a figure of the site leads to its settings, one of this page to none', () => {
-    const missing = whatOf(place({}, withEfficiency), 1, { ...everything, growth: '', repair: '' });
+    const missing = whatOf(easySet({}, withEfficiency), 1, { ...everything, growth: '', repair: '' });
     expect(missing.map(({ href }) => href)).toEqual(['/site', null]);
   });
 });

@@ -4,7 +4,8 @@ import { defaultSettings } from '@/lib/matching/default-settings';
 import type { Motor } from '@/lib/plant/motor';
 import type { PumpSet, PumpSetInput } from '@/lib/plant/set';
 import { groupPurchase, specificationOf } from '@/lib/purchase/group/group-purchase';
-import { byId, place } from './place';
+import { easySet } from '../matching/buy/easy-set';
+import { byId } from './asked';
 
 const AS_OF = '2026-11-29';
 const asked = (...sets: PumpSet[]) => groupPurchase(sets, defaultSettings, AS_OF);
@@ -23,7 +24,7 @@ const supply = { phases: 3, volts: 480, hertz: 60, start: 'direct' } as const;
 
 describe('a group of one', () => {
   test('is offered what the set itself is offered', () => {
-    const one = place();
+    const one = easySet();
     const ids = asked(one).options.map(({ motor }) => motor.id);
     expect(ids.sort()).toEqual(
       buyable(one)
@@ -35,7 +36,7 @@ describe('a group of one', () => {
   });
 
   test('and twice the same set asks for no other motor', () => {
-    expect(best(place(), place({ tag: 'P-2' })).motor).toEqual(best(place()).motor);
+    expect(best(easySet(), easySet({ tag: 'P-2' })).motor).toEqual(best(easySet()).motor);
   });
 });
 
@@ -79,31 +80,31 @@ describe('one motor for several sets is the strictest of what each asks', () => 
       { winding: 'star-delta-6' },
     ],
   ])('%s', (_, one, other, motor) => {
-    const option = best(place(one), place({ tag: 'P-2', ...other }));
+    const option = best(easySet(one), easySet({ tag: 'P-2', ...other }));
     expect(option.motor).toMatchObject(motor);
     expect(option.contradictions).toEqual([]);
   });
 
   test('the power of the greatest load, and no more amps than the smallest contactor carries', () => {
-    const small = place({
+    const small = easySet({
       tag: 'P-2',
       supply: { ...supply, contactorA: 6.2 },
       load: { kind: 'constant-torque', shaftKw: 2, atPumpRpm: 1750, breakawayPct: 100 },
     });
-    const option = best(place(), small);
+    const option = best(easySet(), small);
     expect(option.motor.ratings).toEqual([expect.objectContaining({ hp: 5, amps: 6.2 })]);
-    expect(verdictsOf(place(), small)).toEqual({ 'P-1': 'straight-swap', 'P-2': 'straight-swap' });
+    expect(verdictsOf(easySet(), small)).toEqual({ 'P-1': 'straight-swap', 'P-2': 'straight-swap' });
     // Each set beside it: 2 kW needs 3 hp (2.24 kW) of the standard ratings, NEMA MG 1 Part 13.
-    expect(linesOf(place(), small).power?.bySet).toEqual([
+    expect(linesOf(easySet(), small).power?.bySet).toEqual([
       { tag: 'P-1', value: '5 hp (3.73 kW)' },
       { tag: 'P-2', value: '3 hp (2.24 kW)' },
     ]);
   });
 
   test('feet and a face where one stands on feet and the other hangs on its face', () => {
-    const hangs = place({ tag: 'P-2', mounting: 'face' }, { frame: '184TC', mounting: 'face' });
-    expect(best(place(), hangs).motor).toMatchObject({ frame: '184TC', mounting: 'foot and face' });
-    expect(best(place(), hangs).contradictions).toEqual([]);
+    const hangs = easySet({ tag: 'P-2', mounting: 'face' }, { frame: '184TC', mounting: 'face' });
+    expect(best(easySet(), hangs).motor).toMatchObject({ frame: '184TC', mounting: 'foot and face' });
+    expect(best(easySet(), hangs).contradictions).toEqual([]);
   });
 
   // NEMA MG 1 Part 30/31 apart: 230 / 460 V is one winding in parallel or series; 400 V 50 Hz and 460 V 60 Hz differ by 4 % in volts over hertz.
@@ -111,9 +112,9 @@ describe('one motor for several sets is the strictest of what each asks', () => 
     ['230 and 460 V', { supply: { ...supply, volts: 240 } }, [460, 230]],
     ['208 and 460 V are no such pair', { supply: { ...supply, volts: 208 } }, [460]],
   ])('two voltages on one plate: %s', (_, other, volts) => {
-    const option = best(place({}, null), place({ tag: 'P-2', ...other }, null));
+    const option = best(easySet({}, null), easySet({ tag: 'P-2', ...other }, null));
     expect(option.motor.ratings.map((row) => row.volts)).toEqual(volts);
-    expect(linesOf(place({}, null), place({ tag: 'P-2', ...other }, null)).supply?.value).toBe(
+    expect(linesOf(easySet({}, null), easySet({ tag: 'P-2', ...other }, null)).supply?.value).toBe(
       `3 × ${volts.map((one) => `${one} V, 60 Hz`).join(' and ')}`,
     );
     expect(option.contradictions.map(({ id }) => id)).toEqual(volts.length === 1 ? ['supply'] : []);
@@ -122,26 +123,26 @@ describe('one motor for several sets is the strictest of what each asks', () => 
 
 test('of two supplies each has its amps', () => {
   // NEC Table 430.250, 5 hp: 7.6 A at 460 V, 15.2 A at 230 V.
-  const lines = linesOf(place({}, null), place({ tag: 'P-2', supply: { ...supply, volts: 240 } }, null));
+  const lines = linesOf(easySet({}, null), easySet({ tag: 'P-2', supply: { ...supply, volts: 240 } }, null));
   expect(lines.amps?.value).toBe('7.6 A at 460 V, 60 Hz; 15.2 A at 230 V, 60 Hz');
 });
 
 test('the order of the sets changes nothing of what is asked', () => {
   const sets = [
-    place({ needs: ['heater'], surroundings: { ip: 'IP65', ambientC: 50, classification: null } }),
-    place({ tag: 'P-2', needs: ['thermistor'], base: { maxMassKg: 60 } }),
-    place({ tag: 'P-3', supply: { ...supply, volts: 240, contactorA: 40 } }, null),
+    easySet({ needs: ['heater'], surroundings: { ip: 'IP65', ambientC: 50, classification: null } }),
+    easySet({ tag: 'P-2', needs: ['thermistor'], base: { maxMassKg: 60 } }),
+    easySet({ tag: 'P-3', supply: { ...supply, volts: 240, contactorA: 40 } }, null),
   ];
   expect(best(...sets.toReversed()).motor).toEqual(best(...sets).motor);
 });
 
 describe('what no one motor can be is told with the sets', () => {
   test('two and four poles', () => {
-    const fast = place(
+    const fast = easySet(
       { tag: 'P-2', load: { kind: 'constant-torque', shaftKw: 3.1, atPumpRpm: 3500, breakawayPct: 100 } },
       { poles: 2, ratings: [{ volts: 460, hertz: 60, hp: 5, rpm: 3500, amps: 6 }] },
     );
-    const option = best(place(), fast);
+    const option = best(easySet(), fast);
     const other = option.motor.poles === 4 ? 'P-2' : 'P-1';
     expect(option.contradictions).toContainEqual({
       ...{ id: 'poles', label: 'Poles', askedAs: String(option.motor.poles) },
@@ -150,7 +151,7 @@ describe('what no one motor can be is told with the sets', () => {
         { tag: 'P-2', value: '2' },
       ],
     });
-    expect(verdictsOf(place(), fast)[other]).toBe('unsuitable');
+    expect(verdictsOf(easySet(), fast)[other]).toBe('unsuitable');
   });
 
   test.each<[string, Partial<PumpSetInput>, Partial<PumpSetInput>, string]>([
@@ -171,7 +172,7 @@ describe('what no one motor can be is told with the sets', () => {
     ],
     ['two positions', {}, { shaftDirection: 'down' }, 'mounting'],
   ])('%s', (_, one, other, id) => {
-    const { contradictions } = best(place(one), place({ tag: 'P-2', ...other }));
+    const { contradictions } = best(easySet(one), easySet({ tag: 'P-2', ...other }));
     const found = contradictions.find((noted) => noted.id === id);
     expect(found?.bySet.map(({ tag }) => tag)).toEqual(['P-1', 'P-2']);
     expect(found?.bySet.map(({ value }) => value)).toContain(found?.askedAs);
@@ -180,13 +181,13 @@ describe('what no one motor can be is told with the sets', () => {
   test('it is asked as most have it', () => {
     const left = { base: { cableEntry: 'left' } } as const;
     const right = { base: { cableEntry: 'right' } } as const;
-    const option = best(place(right), place({ tag: 'P-2', ...left }), place({ tag: 'P-3', ...left }));
+    const option = best(easySet(right), easySet({ tag: 'P-2', ...left }), easySet({ tag: 'P-3', ...left }));
     expect(option.motor.terminalBox).toBe('left');
   });
 });
 
 test('what one set does not tell stays to be told for it, and the others’ stands', () => {
-  const lines = linesOf(place(around({ ambientC: 50 })), place({ tag: 'P-2', surroundings: {} }));
+  const lines = linesOf(easySet(around({ ambientC: 50 })), easySet({ tag: 'P-2', surroundings: {} }));
   expect(lines.ambient).toMatchObject({
     value: '50 °C',
     bySet: [
@@ -202,10 +203,10 @@ test.each([
   ['washdown', around({ washdown: false }), around({})],
   ['drive', {}, { supply: { phases: 3, volts: 480, hertz: 60 } }],
 ] as const)('that nothing is asked (%s) is said only where every set tells it', (id, told, untold) => {
-  expect(linesOf(place(told), place({ tag: 'P-2', ...told }))[id]?.value).toEqual(expect.any(String));
+  expect(linesOf(easySet(told), easySet({ tag: 'P-2', ...told }))[id]?.value).toEqual(expect.any(String));
   for (const sets of [
-    [place(told), place({ tag: 'P-2', ...untold })],
-    [place(untold), place({ tag: 'P-2', ...told })],
+    [easySet(told), easySet({ tag: 'P-2', ...untold })],
+    [easySet(untold), easySet({ tag: 'P-2', ...told })],
   ])
     expect(linesOf(...sets)[id]?.value).toBeNull();
 });
@@ -221,13 +222,13 @@ describe('a limit of several sets is the strictest of theirs', () => {
     ['inrush', trip(120), trip(80), '80 A'],
     ['altitude', high(200), high(1400), '1400 m'],
   ])('%s', (id, one, other, value) => {
-    expect(linesOf(place(one), place({ tag: 'P-2', ...other }))[id]?.value).toBe(value);
-    expect(linesOf(place(other), place({ tag: 'P-2', ...one }))[id]?.value).toBe(value);
+    expect(linesOf(easySet(one), easySet({ tag: 'P-2', ...other }))[id]?.value).toBe(value);
+    expect(linesOf(easySet(other), easySet({ tag: 'P-2', ...one }))[id]?.value).toBe(value);
   });
 
   test('and its reason is that of the set that asks it', () => {
-    const roomy = place({ supply: { ...supply, contactorA: 20 } });
-    const tight = place({ tag: 'P-2', supply: { ...supply, contactorA: 6.2 } });
+    const roomy = easySet({ supply: { ...supply, contactorA: 20 } });
+    const tight = easySet({ tag: 'P-2', supply: { ...supply, contactorA: 6.2 } });
     for (const sets of [
       [roomy, tight],
       [tight, roomy],
@@ -237,12 +238,12 @@ describe('a limit of several sets is the strictest of theirs', () => {
 });
 
 test('a set that no standard rating answers is named, and judged all the same', () => {
-  const single = place({ tag: 'P-2', supply: { phases: 1, volts: 230, hertz: 60 } }, null);
-  const { unanswered, options } = asked(place(), single);
+  const single = easySet({ tag: 'P-2', supply: { phases: 1, volts: 230, hertz: 60 } }, null);
+  const { unanswered, options } = asked(easySet(), single);
   expect(unanswered).toEqual(['P-2']);
   expect(options[0]?.served.find(({ tag }) => tag === 'P-2')?.result.verdict).toBe('unsuitable');
 });
 
 test('where nothing answers there are no options', () => {
-  expect(asked(place({ load: {} }, null))).toEqual({ options: [], unanswered: ['P-1'] });
+  expect(asked(easySet({ load: {} }, null))).toEqual({ options: [], unanswered: ['P-1'] });
 });

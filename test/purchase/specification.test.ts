@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { CRITERIA } from '@/lib/matching/finding';
 import type { PumpSet } from '@/lib/plant/set';
 import { specification } from '@/lib/purchase/specification';
-import { byId, firstToBuy, place } from './place';
+import { easySet } from '../matching/buy/easy-set';
+import { byId, firstToBuy } from './asked';
 
 const AS_OF = '2026-11-29';
 const groupsOf = (one: PumpSet) => {
@@ -14,7 +15,7 @@ const valuesOf = (one: PumpSet) =>
 
 describe('the purchase specification of a set', () => {
   test('tells a supplier rating, frame, shaft and surroundings', () => {
-    expect(valuesOf(place())).toMatchObject({
+    expect(valuesOf(easySet())).toMatchObject({
       power: '5 hp (3.73 kW)', // 1 hp is 550 ft·lbf/s, 745.7 W
       load: '3.1 kW', // as the pump asks; a coupling loses nothing
       poles: '4, synchronous 1800 rpm', // n = 120 f / p
@@ -31,7 +32,7 @@ describe('the purchase specification of a set', () => {
   });
 
   test('a motor in kW is told in hp too, and one in hp in kW', () => {
-    const metric = place(
+    const metric = easySet(
       { supply: { phases: 3, volts: 400, hertz: 50, start: 'direct' }, load: { shaftKw: 3.1, atPumpRpm: 1440 } },
       {
         frame: '112M',
@@ -50,43 +51,43 @@ describe('the purchase specification of a set', () => {
   });
 
   test.each<[string, PumpSet, string, string | null]>([
-    ['nobody told the classification', place({ surroundings: {} }), 'area', null],
-    ['nor which certificate', place({ surroundings: {} }), 'certificates', null],
-    ['nobody told the altitude', place(), 'altitude', null],
-    ['nor how hot it gets', place({ surroundings: {} }), 'ambient', null],
-    ['nobody told the position', place({ shaftDirection: null }), 'position', null],
+    ['nobody told the classification', easySet({ surroundings: {} }), 'area', null],
+    ['nor which certificate', easySet({ surroundings: {} }), 'certificates', null],
+    ['nobody told the altitude', easySet(), 'altitude', null],
+    ['nor how hot it gets', easySet({ surroundings: {} }), 'ambient', null],
+    ['nobody told the position', easySet({ shaftDirection: null }), 'position', null],
     [
       'nobody told how it is started, so nor whether on a drive',
-      place({ supply: { phases: 3, volts: 480, hertz: 60 } }),
+      easySet({ supply: { phases: 3, volts: 480, hertz: 60 } }),
       'drive',
       null,
     ],
-    ['nobody measured the room', place(), 'length', null],
-    ['nobody told the hub', place(), 'hub', null],
-    ['the register keeps no starts', place(), 'starts', null],
-    ['a thermistor of a kind nobody told', place({ needs: ['thermistor'] }), 'thermistor', null],
+    ['nobody measured the room', easySet(), 'length', null],
+    ['nobody told the hub', easySet(), 'hub', null],
+    ['the register keeps no starts', easySet(), 'starts', null],
+    ['a thermistor of a kind nobody told', easySet({ needs: ['thermistor'] }), 'thermistor', null],
     [
       'a drive whose cable nobody measured',
-      place({ supply: { phases: 3, volts: 480, hertz: 60, start: 'drive' } }),
+      easySet({ supply: { phases: 3, volts: 480, hertz: 60, start: 'drive' } }),
       'drive-cable',
       null,
     ],
     [
       'a hub as told',
-      place({ coupling: { type: 'coupling', hub: { boreMm: 28.575, lengthMm: 60 } } }),
+      easySet({ coupling: { type: 'coupling', hub: { boreMm: 28.575, lengthMm: 60 } } }),
       'hub',
       'a hub: bore 28.575 mm, 60 mm long',
     ],
     [
       'star-delta asks for six ends',
-      place({ supply: { phases: 3, volts: 480, hertz: 60, start: 'star-delta' } }),
+      easySet({ supply: { phases: 3, volts: 480, hertz: 60, start: 'star-delta' } }),
       'connection',
       'delta at line voltage, six ends out',
     ],
     [
       // 120 × 20 / 4 is 600 rpm, 120 × 60 / 4 is 1800; 60 / 20 is 3 : 1.
       'a drive tells the range of speed',
-      place({
+      easySet({
         supply: { phases: 3, volts: 480, hertz: 60, start: 'drive', drive: { minHertz: 20, maxHertz: 60, ratedA: 10 } },
       }),
       'drive-speeds',
@@ -94,26 +95,26 @@ describe('the purchase specification of a set', () => {
     ],
     [
       'and so the range at constant torque',
-      place({ supply: { phases: 3, volts: 480, hertz: 60, start: 'drive', drive: { minHertz: 20, maxHertz: 60 } } }),
+      easySet({ supply: { phases: 3, volts: 480, hertz: 60, start: 'drive', drive: { minHertz: 20, maxHertz: 60 } } }),
       'drive',
       'inverter duty, 3 : 1 at constant torque',
     ],
     [
       'a place for stainless motors',
-      place({ surroundings: { washdown: true, classification: null } }, { washdown: 'stainless' }),
+      easySet({ surroundings: { washdown: true, classification: null } }, { washdown: 'stainless' }),
       'washdown',
       'made to be washed, stainless; drains low in this position',
     ],
     [
       'a zone',
-      place({ surroundings: { classification: { scheme: 'IEC', zone: 22, group: 'IIIB', tempC: 125 } } }),
+      easySet({ surroundings: { classification: { scheme: 'IEC', zone: 22, group: 'IIIB', tempC: 125 } } }),
       'certificates',
       'for Zone 22, IIIB, 125 °C',
     ],
     // NEMA MG 1-14.42: 184T, 5 hp at 1800 rpm, least sheave 3.0 in (76.2 mm).
     [
       'a belt asks for its bearing',
-      place({ coupling: { type: 'belt', ratio: 2 } }),
+      easySet({ coupling: { type: 'belt', ratio: 2 } }),
       'bearings',
       "for a belt's pull, sheaves from 76 mm",
     ],
@@ -126,12 +127,12 @@ describe('the purchase specification of a set', () => {
   test.each(['brake-volts', 'heater', 'drive-cable', 'face', 'locked-rotor'])(
     'a plain set is not asked for %s',
     (id) => {
-      expect(valuesOf(place())).not.toHaveProperty([id]);
+      expect(valuesOf(easySet())).not.toHaveProperty([id]);
     },
   );
 
   test('every line says why, and the questions it names are those of the judgement', () => {
-    const all = Object.values(byId(groupsOf(place())));
+    const all = Object.values(byId(groupsOf(easySet())));
     expect(all.length).toBeGreaterThan(35);
     for (const { id, why, criterion, bySet } of all) {
       expect(why, id).not.toBe('');

@@ -1,5 +1,4 @@
 import fc from 'fast-check';
-import pg from 'pg';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { db } from '@/lib/db/client';
 import { changeSiteSettings } from '@/lib/register/commands/change-site-settings';
@@ -11,6 +10,7 @@ import { plantNow } from '@/lib/register/kept-plant/plant-now';
 import { plantOf } from '@/lib/register/kept-plant/plant-of';
 import { readingNow } from '@/lib/register/kept-plant/reading';
 import { asOwner } from '../db/as-owner';
+import { onClient } from '../db/on-client';
 import { appliedFile } from './import';
 import { othersDone } from './others-done';
 import { addMotors, addSets, got, plainSet, plate, settings, smallPlant, someone } from './plant';
@@ -137,12 +137,6 @@ test('who comes while it is being brought up to date gets what they had committe
 });
 
 describe('transactions that commit out of order', () => {
-  const onClient = async (work: (client: pg.Client) => Promise<void>) => {
-    const client = new pg.Client(process.env.DATABASE_URL);
-    await client.connect();
-    await work(client).finally(() => client.end());
-  };
-
   test('what was begun before a reading and committed after it is in the next', () =>
     onClient(async (client) => {
       await client.query('BEGIN');

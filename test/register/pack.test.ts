@@ -1,5 +1,4 @@
 import fc from 'fast-check';
-import pg from 'pg';
 import { beforeEach, describe, expect, test } from 'vitest';
 import type { Actor } from '@/lib/auth/may';
 import { db } from '@/lib/db/client';
@@ -12,6 +11,7 @@ import { registerArea, registerShelf } from '@/lib/register/commands/register-pl
 import { reportFault } from '@/lib/register/commands/report-fault';
 import { packSince } from '@/lib/register/queries/pack';
 import { asOwner } from '../db/as-owner';
+import { onClient } from '../db/on-client';
 import { appliedFile } from './import';
 import { othersDone } from './others-done';
 import { fetched, type Kept, shown } from './packed';
@@ -154,12 +154,6 @@ test('so it does after any of them in any order, however small the pages', async
 });
 
 describe('transactions that commit out of order', () => {
-  const onClient = async (work: (client: pg.Client) => Promise<void>) => {
-    const client = new pg.Client(process.env.DATABASE_URL);
-    await client.connect();
-    await work(client).finally(() => client.end());
-  };
-
   test('what was begun before a cursor and committed after it is told with the next', () =>
     onClient(async (client) => {
       await client.query('BEGIN');

@@ -1,7 +1,5 @@
-import { buyable } from '@/lib/matching/buy/buyable';
 import type { MotorInput } from '@/lib/plant/motor';
 import { type PumpSet, type PumpSetInput, set } from '@/lib/plant/set';
-import type { DemandGroup } from '@/lib/purchase/demand';
 
 const FAILED: MotorInput = {
   id: 'M-1',
@@ -16,7 +14,7 @@ const FAILED: MotorInput = {
 };
 
 /** An easy set, but for what differs. */
-export const place = (differs: Partial<PumpSetInput> = {}, failed: Partial<MotorInput> | null = {}): PumpSet =>
+export const easySet = (differs: Partial<PumpSetInput> = {}, failed: Partial<MotorInput> | null = {}): PumpSet =>
   set.parse({
     tag: 'P-1',
     mounting: 'foot',
@@ -28,14 +26,3 @@ export const place = (differs: Partial<PumpSetInput> = {}, failed: Partial<Motor
     surroundings: { ip: 'IP55', classification: null, ambientC: 40 },
     ...differs,
   });
-
-/** The first motor that could be bought for it. */
-export function firstToBuy(one: PumpSet) {
-  const [asked] = buyable(one);
-  if (asked === undefined) throw new Error('nothing could be bought');
-  return asked;
-}
-
-/** Each line's value, or another part of it, by the line's id. */
-export const byId = (groups: readonly DemandGroup[]) =>
-  Object.fromEntries(groups.flatMap(({ demands }) => demands.map((demand) => [demand.id, demand])));
